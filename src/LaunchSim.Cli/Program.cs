@@ -1,0 +1,1 @@
+internal static class Program { public static void Main() { } }
