@@ -1,0 +1,113 @@
+namespace LaunchSim.Integration;
+
+/// <summary>How the sign of an event function has to change for the event to fire.</summary>
+public enum EventDirection
+{
+    /// <summary>From positive to negative.</summary>
+    Falling,
+
+    /// <summary>From negative to positive.</summary>
+    Rising,
+
+    /// <summary>Either way.</summary>
+    Either,
+
+    /// <summary>
+    /// A guard of the system's present mode: the mode holds while the function is not negative. Fires when it falls
+    /// through zero, and at the start of a step already if it is violated there.
+    /// </summary>
+    Guard,
+}
+
+/// <summary>What the integrator does after an event or a break.</summary>
+public enum EventAction
+{
+    /// <summary>Goes on from the state that the handler left, with the derivative evaluated anew.</summary>
+    Restart,
+
+    /// <summary>Ends the run here.</summary>
+    Stop,
+}
+
+/// <summary>
+/// A system with events: functions whose sign changes are located on the dense output, and declared instants that no
+/// step crosses. Between two events the right-hand side is meant to be smooth: a system with kinks freezes its mode,
+/// goes on smoothly beyond the mode's border, and switches in <see cref="OnEvent"/>.
+/// </summary>
+public interface IEventSystem : IOdeSystem
+{
+    /// <summary>Number of event functions; constant during a run.</summary>
+    int EventCount { get; }
+
+    /// <summary>The direction in which event <paramref name="index"/> fires.</summary>
+    /// <param name="index">0 to <see cref="EventCount"/> less one.</param>
+    EventDirection Direction(int index);
+
+    /// <summary>
+    /// Writes all event functions. Called right after <see cref="IOdeSystem.Derivative"/> at the same t and y, so that
+    /// what was computed there may be used again. An event that is not armed reads <see cref="double.PositiveInfinity"/>.
+    /// </summary>
+    /// <param name="t">The independent variable.</param>
+    /// <param name="y">The states.</param>
+    /// <param name="values">Receives the values.</param>
+    void EventValues(double t, ReadOnlySpan<double> y, Span<double> values);
+
+    /// <summary>One event function anywhere, without a call of the derivative before it.</summary>
+    /// <param name="index">Which event.</param>
+    /// <param name="t">The independent variable.</param>
+    /// <param name="y">The states.</param>
+    double EventValue(int index, double t, ReadOnlySpan<double> y);
+
+    /// <summary>Acts on an event: may change the state and the system's mode.</summary>
+    /// <param name="index">Which event.</param>
+    /// <param name="t">When.</param>
+    /// <param name="y">The states there; changes are kept.</param>
+    EventAction OnEvent(int index, double t, Span<double> y);
+
+    /// <summary>The next declared instant after <paramref name="t"/>, or <see cref="double.PositiveInfinity"/>. Steps end on it.</summary>
+    /// <param name="t">The present instant.</param>
+    double NextBreak(double t);
+
+    /// <summary>Acts on a declared instant that a step has just ended on.</summary>
+    /// <param name="t">The instant.</param>
+    /// <param name="y">The states there; changes are kept.</param>
+    EventAction OnBreak(double t, Span<double> y);
+}
+
+/// <summary>A plain system dressed as one without events.</summary>
+/// <typeparam name="TSystem">The plain system.</typeparam>
+/// <param name="system">The plain system.</param>
+public struct WithoutEvents<TSystem>(TSystem system) : IEventSystem
+    where TSystem : struct, IOdeSystem
+{
+    private TSystem _system = system;
+
+    /// <inheritdoc/>
+    public readonly int Dimension => _system.Dimension;
+
+    /// <inheritdoc/>
+    public readonly int EventCount => 0;
+
+    /// <inheritdoc/>
+    public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dy) => _system.Derivative(t, y, dy);
+
+    /// <inheritdoc/>
+    public readonly EventDirection Direction(int index) => EventDirection.Either;
+
+    /// <inheritdoc/>
+    public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
+    {
+    }
+
+    /// <inheritdoc/>
+    public readonly double EventValue(int index, double t, ReadOnlySpan<double> y) => double.PositiveInfinity;
+
+    /// <inheritdoc/>
+    public readonly EventAction OnEvent(int index, double t, Span<double> y) => EventAction.Restart;
+
+    /// <inheritdoc/>
+    public readonly double NextBreak(double t) => double.PositiveInfinity;
+
+    /// <inheritdoc/>
+    public readonly EventAction OnBreak(double t, Span<double> y) => EventAction.Restart;
+}

@@ -1,0 +1,28 @@
+namespace LaunchSim.Integration;
+
+/// <summary>Accuracy and limits of a run.</summary>
+public sealed record IntegratorOptions
+{
+    /// <summary>Relative tolerance; above 0.</summary>
+    public double Tolerance { get; init; } = 1e-8;
+
+    /// <summary>
+    /// Each state's scale: the absolute tolerance is the relative one times this. Null means 1 for all.
+    /// </summary>
+    public IReadOnlyList<double>? Scales { get; init; }
+
+    /// <summary>First step tried; null lets the integrator choose.</summary>
+    public double? InitialStep { get; init; }
+
+    /// <summary>Largest step.</summary>
+    public double MaximumStep { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Smallest step before the run is given up, relative to the time reached or to 1, whichever is larger.</summary>
+    public double StepFloor { get; init; } = 1e-14;
+
+    /// <summary>How closely an event is located, in the unit of the independent variable.</summary>
+    public double EventTolerance { get; init; } = 1e-13;
+
+    /// <summary>Most steps tried, accepted or not.</summary>
+    public int MaximumSteps { get; init; } = 1_000_000;
+}
