@@ -1,0 +1,628 @@
+using System.Runtime.CompilerServices;
+using LaunchSim.Geometry;
+using LaunchSim.Integration;
+
+namespace LaunchSim.Dynamics;
+
+/// <summary>
+/// The launch as one system of first-order equations: docs/model.md, section 3. Closed over linkage, dampers and
+/// driveline at compile time. The model is shared; modes and the latest instant are this run's own workspace.
+/// </summary>
+/// <typeparam name="TLinkage">The rear linkage.</typeparam>
+/// <typeparam name="TFrontDamper">The front dampers' law.</typeparam>
+/// <typeparam name="TRearDamper">The rear dampers' law.</typeparam>
+/// <typeparam name="TDriveline">The driveline.</typeparam>
+/// <param name="model">The standing car's numbers.</param>
+/// <param name="linkage">The linkage's map.</param>
+/// <param name="frontDamper">The front dampers.</param>
+/// <param name="rearDamper">The rear dampers.</param>
+/// <param name="driveline">The driveline.</param>
+public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
+    LaunchModel model, TLinkage linkage, TFrontDamper frontDamper, TRearDamper rearDamper, TDriveline driveline)
+    : IEventSystem
+    where TLinkage : struct, ILinkageMap
+    where TFrontDamper : struct, IDamperForce
+    where TRearDamper : struct, IDamperForce
+    where TDriveline : struct, IDriveline
+{
+    private readonly LaunchModel _model = model;
+    private readonly TLinkage _linkage = linkage;
+    private readonly TFrontDamper _frontDamper = frontDamper;
+    private readonly TRearDamper _rearDamper = rearDamper;
+    private readonly TDriveline _driveline = driveline;
+    private readonly double[] _scratch = new double[StateLayout.Count];
+    private readonly double _perMassX = 1 / (model.SprungMass + model.RearMass + model.FrontMass);
+    private readonly double _perMassZ = 1 / (model.SprungMass + model.RearMass);
+    private readonly double _perFront = 1 / model.FrontMass;
+    private readonly double _perRim = 1 / model.RimInertia;
+    private readonly double _perBelt = 1 / model.BeltInertia;
+    private readonly double _perFrontSpin = 1 / model.FrontSpinInertia;
+    private double _freeAcceleration, _compliance, _markPlace, _markSample, _markEnd;
+
+    /// <summary>The modes now in force.</summary>
+    public Modes Modes;
+
+    /// <summary>What the latest evaluation computed.</summary>
+    public Instant Now;
+
+    /// <summary>The model.</summary>
+    public readonly LaunchModel Model => _model;
+
+    /// <summary>The linkage's map.</summary>
+    public readonly TLinkage Linkage => _linkage;
+
+    /// <summary>The driveline.</summary>
+    public readonly TDriveline Driveline => _driveline;
+
+    /// <summary>The front dampers.</summary>
+    public readonly TFrontDamper FrontDamper => _frontDamper;
+
+    /// <summary>The rear dampers.</summary>
+    public readonly TRearDamper RearDamper => _rearDamper;
+
+    /// <summary>Whether the driveline ended the launch: an engine with a converter came to a stop.</summary>
+    public bool Stalled { get; private set; }
+
+    /// <inheritdoc/>
+    public readonly int Dimension => StateLayout.Count;
+
+    /// <inheritdoc/>
+    public readonly int EventCount => Guards.Count;
+
+    /// <summary>Whether the launch ended at the first sample at or after its last mark.</summary>
+    public bool ReachedMark { get; private set; }
+
+    /// <summary>Makes the launch end at the first sample at or after a place, or never.</summary>
+    /// <param name="place">Place of the rear wheel centre X, m; infinite for none.</param>
+    /// <param name="sample">Time between samples, s.</param>
+    public void EndAfter(double place, double sample)
+    {
+        _markPlace = place;
+        _markSample = sample;
+    }
+
+    /// <summary>Puts the standing car into a state, sets the modes for the release, and forgets an earlier run.</summary>
+    /// <param name="y">Receives the states at t = 0.</param>
+    public void Release(Span<double> y)
+    {
+        Standing standing = _model.Standing;
+        y[..StateLayout.Count].Clear();
+        y[StateLayout.X] = standing.X;
+        y[StateLayout.Z] = standing.Z;
+        y[StateLayout.Pitch] = standing.Pitch;
+        y[StateLayout.Linkage] = standing.Lambda;
+        y[StateLayout.FrontTravel] = standing.FrontTravel;
+        Stalled = false;
+        ReachedMark = false;
+        _markEnd = double.PositiveInfinity;
+        Modes = default;
+        Modes.RearTire = ContactMode.Pressing;
+        Modes.FrontTire = ContactMode.Pressing;
+        // Driven wheels pull ahead of the road, free ones lag behind it.
+        Modes.RearTravel = TravelBranch.Rolling;
+        Modes.FrontTravel = TravelBranch.Moving;
+        y[StateLayout.EngineSpeed] = _driveline.Release(ref Modes);
+        SettleModes(y);
+    }
+
+    /// <summary>Sets every mode but the driveline's and the contacts' to what holds at a state.</summary>
+    /// <param name="y">The state.</param>
+    private void SettleModes(ReadOnlySpan<double> y)
+    {
+        Evaluate(0, y, _scratch);
+        Modes.RearDamper = _rearDamper.Find(Now.DamperSpeed);
+        Modes.FrontDamper = _frontDamper.Find(Now.FrontDamperSpeed);
+        Modes.RearGrip = _model.TrackGrip.Find(Now.RearX);
+        Modes.FrontGrip = _model.TrackGrip.Find(Now.FrontX);
+        Modes.RearOnFloor = Now.RearTire.FloorGuard < 0;
+        Modes.FrontOnFloor = Now.FrontTire.FloorGuard < 0;
+    }
+
+    /// <inheritdoc/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dy) => Evaluate(t, y, dy);
+
+    /// <inheritdoc/>
+    public readonly EventDirection Direction(int index) => EventDirection.Guard;
+
+    /// <inheritdoc/>
+    public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
+    {
+        for (int i = Guards.Count - 1; i >= 0; i--)
+        {
+            values[i] = GuardNow(i);
+        }
+    }
+
+    /// <inheritdoc/>
+    public double EventValue(int index, double t, ReadOnlySpan<double> y)
+    {
+        Evaluate(t, y, _scratch);
+        return GuardNow(index);
+    }
+
+    /// <inheritdoc/>
+    public EventAction OnEvent(int index, double t, Span<double> y)
+    {
+        Evaluate(t, y, _scratch);
+        ref Instant now = ref Now;
+        switch (index)
+        {
+            case Guards.RearTire:
+                Modes.RearTire = _model.RearTire.Contact.Next(Modes.RearTire, now.RearTire.Depth, now.RearTire.DepthRate);
+                break;
+            case Guards.FrontTire:
+                Modes.FrontTire = _model.FrontTire.Contact.Next(Modes.FrontTire, now.FrontTire.Depth, now.FrontTire.DepthRate);
+                break;
+            case Guards.RearTravel:
+                Modes.RearTravel = TireForce.NextBranch(Modes.RearTravel, y[StateLayout.BeltSpin] * now.RearTire.Radius, now.RearSpeed);
+                break;
+            case Guards.FrontTravel:
+                Modes.FrontTravel = TireForce.NextBranch(Modes.FrontTravel, y[StateLayout.FrontSpin] * now.FrontTire.Radius, now.FrontSpeed);
+                break;
+            case Guards.RearFloor:
+                Modes.RearOnFloor = !Modes.RearOnFloor;
+                break;
+            case Guards.FrontFloor:
+                Modes.FrontOnFloor = !Modes.FrontOnFloor;
+                break;
+            case Guards.RearGrip:
+                Modes.RearGrip = _model.TrackGrip.Neighbour(Modes.RearGrip, now.RearX);
+                break;
+            case Guards.FrontGrip:
+                Modes.FrontGrip = _model.TrackGrip.Neighbour(Modes.FrontGrip, now.FrontX);
+                break;
+            case Guards.RearSpring:
+                Modes.RearSpringLoose = !Modes.RearSpringLoose;
+                break;
+            case Guards.FrontSpring:
+                Modes.FrontSpringLoose = !Modes.FrontSpringLoose;
+                break;
+            case Guards.RearDamper:
+                Modes.RearDamper = _rearDamper.Next(Modes.RearDamper, now.DamperSpeed);
+                break;
+            case Guards.FrontDamper:
+                Modes.FrontDamper = _frontDamper.Next(Modes.FrontDamper, now.FrontDamperSpeed);
+                break;
+            case Guards.RearTop:
+                Modes.RearTop = _model.RearStop.Next(Modes.RearTop, now.DamperLength - _model.TopLength, now.DamperSpeed);
+                break;
+            case Guards.RearBottom:
+                Modes.RearBottom = _model.RearStop.Next(Modes.RearBottom, _model.BottomLength - now.DamperLength, -now.DamperSpeed);
+                break;
+            case Guards.FrontTop:
+                Modes.FrontTop = _model.FrontStop.Next(Modes.FrontTop, now.FrontExtension - _model.FrontExtend, now.FrontDamperSpeed);
+                break;
+            case Guards.FrontBottom:
+                Modes.FrontBottom = _model.FrontStop.Next(Modes.FrontBottom, -now.FrontExtension - _model.FrontCompress, -now.FrontDamperSpeed);
+                break;
+            case Guards.LastMark:
+                _markEnd = SampleGrid.AtOrAfter(t, _markSample);
+                _markPlace = double.PositiveInfinity;
+                break;
+            case Guards.WheelieBar:
+                Modes.WheelieBar = _model.Bar.Next(Modes.WheelieBar, now.BarDepth, now.BarRate);
+                break;
+            default:
+                if (!_driveline.OnGuard(index - Guards.Engine, ref Modes, DrivelineSees(t, y), ref y[StateLayout.EngineSpeed]))
+                {
+                    Stalled = true;
+                    return EventAction.Stop;
+                }
+
+                break;
+        }
+
+        return EventAction.Restart;
+    }
+
+    /// <inheritdoc/>
+    public readonly double NextBreak(double t) => Math.Min(_markEnd, _driveline.NextBreak(Modes, t));
+
+    /// <inheritdoc/>
+    public EventAction OnBreak(double t, Span<double> y)
+    {
+        if (t >= _markEnd)
+        {
+            ReachedMark = true;
+            return EventAction.Stop;
+        }
+
+        Evaluate(t, y, _scratch);
+        _driveline.OnBreak(ref Modes, DrivelineSees(t, y), ref y[StateLayout.EngineSpeed]);
+        return EventAction.Restart;
+    }
+
+    /// <summary>The launch at one instant, with the modes now in force.</summary>
+    /// <param name="t">Time since release, s.</param>
+    /// <param name="y">The state.</param>
+    /// <param name="energyAtRelease">Energy of the standing car, J.</param>
+    /// <param name="seen">Receives the observation.</param>
+    public void Observe(double t, ReadOnlySpan<double> y, double energyAtRelease, out Observation seen)
+    {
+        Evaluate(t, y, _scratch);
+        LaunchModel m = _model;
+        Standing standing = m.Standing;
+        ref readonly Instant now = ref Now;
+        double sin = now.Sin, cos = now.Cos;
+        (double sinStanding, double cosStanding) = Math.SinCos(standing.Pitch);
+        double z = y[StateLayout.Z] - standing.Z;
+        double frontZ = m.FrontZ + standing.FrontTravel;
+        double frontTravel = y[StateLayout.FrontTravel];
+
+        seen.Time = t;
+        seen.Distance = y[StateLayout.X] - standing.X;
+        seen.Speed = y[StateLayout.XRate];
+        seen.Acceleration = now.XAcceleration;
+        seen.RearWheelPlace = now.RearX;
+        seen.Pitch = y[StateLayout.Pitch] - standing.Pitch;
+        seen.PitchRate = y[StateLayout.PitchRate];
+        seen.FrontRise = z + ((sin - sinStanding) * m.FrontX) + ((cos - cosStanding) * frontZ);
+        seen.RearRise = z + ((sin - sinStanding) * standing.RearWheelX) + ((cos - cosStanding) * standing.RearWheelZ);
+        seen.Separation = standing.RearWheelZ - now.Pose.Z;
+        seen.SeparationRate = -now.Pose.Z1 * y[StateLayout.LinkageRate];
+        seen.FrontTravel = frontTravel - standing.FrontTravel;
+        seen.FrontLoad = now.FrontTire.Load;
+        seen.RearLoad = now.RearTire.Load;
+        seen.FrontThrust = now.FrontTire.Thrust;
+        seen.RearThrust = now.RearTire.Thrust;
+        seen.FrontLimit = now.FrontTire.Limit;
+        seen.RearLimit = now.RearTire.Limit;
+        seen.FrontSlipRatio = m.FrontTire.SlipRatio(y[StateLayout.FrontDeflection]);
+        seen.RearSlipRatio = m.RearTire.SlipRatio(y[StateLayout.RearDeflection]);
+        seen.FrontSlipSpeed = now.FrontTire.SlipSpeed;
+        seen.RearSlipSpeed = now.RearTire.SlipSpeed;
+        seen.FrontTireClearance = -now.FrontTire.Depth;
+        seen.RearWheelHeight = now.RearHeight;
+        seen.FrontWheelHeight = now.FrontHeight;
+        seen.WheelSpeed = y[StateLayout.RimSpin];
+        seen.BeltSpeed = y[StateLayout.BeltSpin];
+        seen.FrontWheelSpeed = y[StateLayout.FrontSpin];
+        seen.Windup = y[StateLayout.Windup];
+        seen.RearDamperTravel = now.DamperLength - standing.DamperLength;
+        seen.RearDamperSpeed = now.DamperSpeed;
+        seen.RearDamperForce = -0.5 * now.DamperResistance;
+        seen.RearTopLeft = m.TopLength - now.DamperLength;
+        seen.RearSpringForce = 0.5 * now.SpringForce;
+        seen.RearTopForce = 0.5 * now.TopForce;
+        seen.RearBottomForce = 0.5 * now.BottomForce;
+        seen.FrontDamperSpeed = now.FrontDamperSpeed;
+        seen.FrontDamperForce = -0.5 * now.FrontDamperResistance;
+        seen.FrontTopLeft = m.FrontExtend - now.FrontExtension;
+        seen.FrontSpringForce = 0.5 * now.FrontSpringForce;
+        seen.FrontTopForce = 0.5 * now.FrontTopForce;
+        seen.FrontBottomForce = 0.5 * now.FrontBottomForce;
+
+        // The housing's own balance: what the linkage has to supply, body axes.
+        double down = now.RearTire.Load - (m.RearMass * LaunchModel.Gravity) + now.BarForce;
+        double gx = (cos * now.RearTire.Thrust) + (sin * down), gz = (cos * down) - (sin * now.RearTire.Thrust);
+        double unit = now.BottomForce - now.TopForce - now.DamperResistance;
+        double springX = now.SpringForce * now.SpringX, springZ = now.SpringForce * now.SpringZ;
+        double unitX = unit * now.DamperX, unitZ = unit * now.DamperZ;
+        double linkX = (m.RearMass * now.AxleAccelerationX) - gx - springX - unitX;
+        double linkZ = (m.RearMass * now.AxleAccelerationZ) - gz - springZ - unitZ;
+        (double springArmX, double springArmZ) = m.Spring.AxleOffset(now.Pose);
+        (double unitArmX, double unitArmZ) = m.Damper.AxleOffset(now.Pose);
+        double moment = (m.HousingInertia * now.HousingAcceleration) - now.Driveline.AxleTorque
+            - (now.BarForce * ((now.BarX * cos) - (now.BarZ * sin)))
+            - ((springArmX * springZ) - (springArmZ * springX)) - ((unitArmX * unitZ) - (unitArmZ * unitX));
+        LinkForces links = _linkage.Forces(y[StateLayout.Linkage], now.Pose, linkX, linkZ, moment);
+        seen.UpperLinkForce = links.Upper;
+        seen.LowerLinkForce = links.Lower;
+        seen.HousingMomentLeft = links.MomentLeft;
+        seen.LoadViaLinks = standing.LinkLift - ((sin * linkX) + (cos * linkZ));
+        seen.LoadViaSprings = standing.SpringLift - ((sin * springX) + (cos * springZ));
+        seen.LoadViaDampers = -((sin * unitX) + (cos * unitZ));
+        seen.LoadViaOther = (m.RearMass * ((sin * now.AxleAccelerationX) + (cos * now.AxleAccelerationZ))) - now.BarForce;
+
+        seen.AntiSquatPercent = AntiSquat.Percent(
+            AntiSquat.Slope(now.Pose, cos, sin, now.RearHeight), standing.CentreOfGravityHeight, standing.Wheelbase);
+        (seen.InstantCentreAhead, seen.InstantCentreUp) = AntiSquat.InstantCentre(now.Pose, cos, sin, now.RearHeight);
+        seen.PinionChange = now.Pose.Angle - standing.HousingAngle;
+        seen.WheelieBarForce = now.BarForce;
+        seen.EngineSpeed = now.Driveline.EngineSpeed;
+        seen.Gear = !_driveline.HasEngine ? double.NaN : Modes.Shifting ? 0 : Modes.Gear + 1;
+        seen.AxleTorque = now.Driveline.AxleTorque;
+        seen.DriveshaftTorque = now.Driveline.AxleTorque * _driveline.PerFinalDrive;
+        seen.Work = y[StateLayout.Work];
+        seen.Dissipated = y[StateLayout.Dissipated];
+        seen.EnergyResidual = Energy(y) - energyAtRelease + seen.Dissipated - seen.Work;
+    }
+
+    /// <summary>Kinetic, potential and stored energy at the latest instant, J.</summary>
+    /// <param name="y">The state of that instant.</param>
+    public readonly double Energy(ReadOnlySpan<double> y)
+    {
+        LaunchModel m = _model;
+        ref readonly Instant now = ref Now;
+        double xRate = y[StateLayout.XRate], zRate = y[StateLayout.ZRate], pitchRate = y[StateLayout.PitchRate];
+        double linkageRate = y[StateLayout.LinkageRate], frontRate = y[StateLayout.FrontTravelRate];
+        double wx = (now.Cos * xRate) + (now.Sin * zRate), wz = (now.Cos * zRate) - (now.Sin * xRate);
+        double ax = wx - (pitchRate * now.Pose.Z) + (now.Pose.X1 * linkageRate);
+        double az = wz + (pitchRate * now.Pose.X) + (now.Pose.Z1 * linkageRate);
+        double frontZ = m.FrontZ + y[StateLayout.FrontTravel];
+        double fx = wx - (pitchRate * frontZ), fz = wz + (pitchRate * m.FrontX) + frontRate;
+        double kinetic = (m.SprungMass * ((xRate * xRate) + (zRate * zRate)))
+            + (m.PitchInertia * pitchRate * pitchRate)
+            + (m.RearMass * ((ax * ax) + (az * az)))
+            + (m.HousingInertia * now.HousingSpeed * now.HousingSpeed)
+            + (m.FrontMass * ((fx * fx) + (fz * fz)))
+            + (m.RimInertia * Square(y[StateLayout.RimSpin]))
+            + (m.BeltInertia * Square(y[StateLayout.BeltSpin]))
+            + (m.FrontSpinInertia * Square(y[StateLayout.FrontSpin]));
+        double potential = LaunchModel.Gravity
+            * ((m.SprungMass * y[StateLayout.Z]) + (m.RearMass * now.RearHeight) + (m.FrontMass * now.FrontHeight));
+        double stored = (0.5 * Square(now.SpringForce) / m.SpringRate)
+            + (0.5 * Square(now.FrontSpringForce) / m.FrontSpringRate)
+            + (0.5 * m.CarcassRate * Square(y[StateLayout.Windup]))
+            + m.RearTire.Contact.Stored(Modes.RearTire, now.RearTire.Depth)
+            + m.FrontTire.Contact.Stored(Modes.FrontTire, now.FrontTire.Depth)
+            + m.RearStop.Stored(Modes.RearTop, now.DamperLength - m.TopLength)
+            + m.RearStop.Stored(Modes.RearBottom, m.BottomLength - now.DamperLength)
+            + m.FrontStop.Stored(Modes.FrontTop, now.FrontExtension - m.FrontExtend)
+            + m.FrontStop.Stored(Modes.FrontBottom, -now.FrontExtension - m.FrontCompress)
+            + m.Bar.Stored(Modes.WheelieBar, now.BarDepth);
+        return (0.5 * kinetic) + potential + stored;
+    }
+
+    /// <summary>What the driveline sees at the latest instant.</summary>
+    /// <param name="t">Time since release, s.</param>
+    /// <param name="y">The state.</param>
+    private readonly DrivelineInput DrivelineSees(double t, ReadOnlySpan<double> y)
+    {
+        DrivelineInput input;
+        input.Time = t;
+        input.ShaftSpeed = y[StateLayout.RimSpin] + Now.HousingSpeed;
+        input.EngineSpeed = y[StateLayout.EngineSpeed];
+        input.Compliance = _compliance;
+        input.FreeAcceleration = _freeAcceleration;
+        return input;
+    }
+
+    private static double Square(double x) => x * x;
+
+    private readonly double GuardNow(int index)
+    {
+        ref readonly Instant now = ref Now;
+        return index switch
+        {
+            Guards.RearTire => now.RearTire.ContactGuard,
+            Guards.FrontTire => now.FrontTire.ContactGuard,
+            Guards.RearTravel => now.RearTire.TravelGuard,
+            Guards.FrontTravel => now.FrontTire.TravelGuard,
+            Guards.RearFloor => now.RearTire.FloorGuard,
+            Guards.FrontFloor => now.FrontTire.FloorGuard,
+            Guards.RearGrip => _model.TrackGrip.Guard(Modes.RearGrip, now.RearX),
+            Guards.FrontGrip => _model.TrackGrip.Guard(Modes.FrontGrip, now.FrontX),
+            Guards.RearSpring => Modes.RearSpringLoose ? -now.SpringLine : now.SpringLine,
+            Guards.FrontSpring => Modes.FrontSpringLoose ? -now.FrontSpringLine : now.FrontSpringLine,
+            Guards.RearDamper => _rearDamper.Guard(Modes.RearDamper, now.DamperSpeed),
+            Guards.FrontDamper => _frontDamper.Guard(Modes.FrontDamper, now.FrontDamperSpeed),
+            Guards.RearTop => _model.RearStop.Guard(Modes.RearTop, now.DamperLength - _model.TopLength, now.DamperSpeed),
+            Guards.RearBottom => _model.RearStop.Guard(Modes.RearBottom, _model.BottomLength - now.DamperLength, -now.DamperSpeed),
+            Guards.FrontTop => _model.FrontStop.Guard(Modes.FrontTop, now.FrontExtension - _model.FrontExtend, now.FrontDamperSpeed),
+            Guards.FrontBottom => _model.FrontStop.Guard(Modes.FrontBottom, -now.FrontExtension - _model.FrontCompress, -now.FrontDamperSpeed),
+            Guards.WheelieBar => _model.HasWheelieBar ? _model.Bar.Guard(Modes.WheelieBar, now.BarDepth, now.BarRate) : double.PositiveInfinity,
+            Guards.Engine => now.Driveline.EngineGuard,
+            Guards.Shift => now.Driveline.ShiftGuard,
+            Guards.Coupling => now.Driveline.CouplingGuard,
+            Guards.SecondCoupling => now.Driveline.SecondCouplingGuard,
+            _ => _markPlace - now.RearX,
+        };
+    }
+
+    private void Evaluate(double t, ReadOnlySpan<double> y, Span<double> dy)
+    {
+        LaunchModel m = _model;
+        ref Instant now = ref Now;
+        double xRate = y[StateLayout.XRate], zRate = y[StateLayout.ZRate], pitchRate = y[StateLayout.PitchRate];
+        double linkageRate = y[StateLayout.LinkageRate], frontTravel = y[StateLayout.FrontTravel], frontRate = y[StateLayout.FrontTravelRate];
+        double rimSpin = y[StateLayout.RimSpin], beltSpin = y[StateLayout.BeltSpin], frontSpin = y[StateLayout.FrontSpin];
+
+        (double sin, double cos) = Math.SinCos(y[StateLayout.Pitch]);
+        _linkage.Pose(y[StateLayout.Linkage], out LinkagePose pose);
+        double housingSpeed = pitchRate + (pose.Angle1 * linkageRate);
+
+        // Velocities in the body's axes: of the sprung CG, of the axle centre, of the front wheel centre.
+        double wx = (cos * xRate) + (sin * zRate), wz = (cos * zRate) - (sin * xRate);
+        double axleX = wx - (pitchRate * pose.Z) + (pose.X1 * linkageRate), axleZ = wz + (pitchRate * pose.X) + (pose.Z1 * linkageRate);
+        double frontX = m.FrontX, frontZ = m.FrontZ + frontTravel;
+        double wheelX = wx - (pitchRate * frontZ), wheelZ = wz + (pitchRate * frontX) + frontRate;
+
+        double rearHeight = y[StateLayout.Z] + (sin * pose.X) + (cos * pose.Z);
+        double frontHeight = y[StateLayout.Z] + (sin * frontX) + (cos * frontZ);
+        double rearPlace = y[StateLayout.X] + (cos * pose.X) - (sin * pose.Z);
+        double frontPlace = y[StateLayout.X] + (cos * frontX) - (sin * frontZ);
+        double rearSpeed = (cos * axleX) - (sin * axleZ), frontSpeed = (cos * wheelX) - (sin * wheelZ);
+        double rearGrip = m.TrackGrip.At(Modes.RearGrip, rearPlace), frontGrip = m.TrackGrip.At(Modes.FrontGrip, frontPlace);
+
+        m.RearTire.At(
+            Modes.RearTire, Modes.RearTravel, Modes.RearOnFloor, rearGrip, rearHeight, (sin * axleX) + (cos * axleZ), rearSpeed,
+            beltSpin, y[StateLayout.RearDeflection], out now.RearTire);
+        m.FrontTire.At(
+            Modes.FrontTire, Modes.FrontTravel, Modes.FrontOnFloor, frontGrip, frontHeight, (sin * wheelX) + (cos * wheelZ), frontSpeed,
+            frontSpin, y[StateLayout.FrontDeflection], out now.FrontTire);
+        double lost = now.RearTire.Lost + now.FrontTire.Lost;
+
+        // Rear springs, dampers and stops: along their own line, by virtual work in λ.
+        m.Spring.At(pose, out double springLength, out double springArm, out now.SpringX, out now.SpringZ);
+        double springLine = m.SpringPreload + (m.SpringRate * (m.SpringLength - springLength));
+        double springForce = Modes.RearSpringLoose ? 0 : springLine;
+        m.Damper.At(pose, out double damperLength, out double damperArm, out now.DamperX, out now.DamperZ);
+        double damperSpeed = damperArm * linkageRate;
+        double damperResistance = 2 * _rearDamper.Resistance(Modes.RearDamper, damperSpeed);
+        lost += damperResistance * damperSpeed;
+        double topForce = 0, bottomForce = 0;
+        if ((Modes.RearTop | Modes.RearBottom) != ContactMode.Apart)
+        {
+            topForce = m.RearStop.Force(Modes.RearTop, damperLength - m.TopLength, damperSpeed);
+            bottomForce = m.RearStop.Force(Modes.RearBottom, m.BottomLength - damperLength, -damperSpeed);
+            lost += m.RearStop.Lost(Modes.RearTop, damperLength - m.TopLength, damperSpeed)
+                + m.RearStop.Lost(Modes.RearBottom, m.BottomLength - damperLength, -damperSpeed);
+        }
+
+        // Front spring, damper and stop by motion ratio, in s.
+        double frontSpringLine = m.FrontSpringPreload + (m.FrontSpringRate * m.FrontSpringRatio * (frontTravel - m.Standing.FrontTravel));
+        double frontSpringForce = Modes.FrontSpringLoose ? 0 : frontSpringLine;
+        double frontExtension = -m.FrontDamperRatio * frontTravel, frontDamperSpeed = -m.FrontDamperRatio * frontRate;
+        double frontResistance = 2 * _frontDamper.Resistance(Modes.FrontDamper, frontDamperSpeed);
+        lost += frontResistance * frontDamperSpeed;
+        double frontUnit = -frontResistance;
+        double frontTop = 0, frontBottom = 0;
+        if ((Modes.FrontTop | Modes.FrontBottom) != ContactMode.Apart)
+        {
+            frontTop = m.FrontStop.Force(Modes.FrontTop, frontExtension - m.FrontExtend, frontDamperSpeed);
+            frontBottom = m.FrontStop.Force(Modes.FrontBottom, -frontExtension - m.FrontCompress, -frontDamperSpeed);
+            lost += m.FrontStop.Lost(Modes.FrontTop, frontExtension - m.FrontExtend, frontDamperSpeed)
+                + m.FrontStop.Lost(Modes.FrontBottom, -frontExtension - m.FrontCompress, -frontDamperSpeed);
+            frontUnit += frontBottom - frontTop;
+        }
+
+        // External forces, turned into the body's axes.
+        double rearDown = now.RearTire.Load - (m.RearMass * LaunchModel.Gravity);
+        double gx = (cos * now.RearTire.Thrust) + (sin * rearDown), gz = (cos * rearDown) - (sin * now.RearTire.Thrust);
+        double housingMoment = 0;
+        if (m.HasWheelieBar)
+        {
+            (double bx, double bz) = pose.Turn(m.BarX, m.BarZ);
+            double depth = -(rearHeight + (sin * bx) + (cos * bz));
+            double pointX = axleX - (housingSpeed * bz), pointZ = axleZ + (housingSpeed * bx);
+            double rate = -((sin * pointX) + (cos * pointZ));
+            double force = m.Bar.Force(Modes.WheelieBar, depth, rate);
+            lost += m.Bar.Lost(Modes.WheelieBar, depth, rate);
+            gx += sin * force;
+            gz += cos * force;
+            housingMoment = force * ((bx * cos) - (bz * sin));
+            now.BarDepth = depth;
+            now.BarRate = rate;
+            now.BarForce = force;
+            now.BarX = bx;
+            now.BarZ = bz;
+        }
+
+        double frontDown = now.FrontTire.Load - (m.FrontMass * LaunchModel.Gravity);
+        double fx = (cos * now.FrontTire.Thrust) + (sin * frontDown), fz = (cos * frontDown) - (sin * now.FrontTire.Thrust);
+        double drag = m.HalfDrag * xRate * Math.Abs(xRate);
+        double dragMoment = (m.DragHeight - y[StateLayout.Z]) * drag;
+        lost += (drag * xRate) - (dragMoment * pitchRate);
+        double weight = m.SprungMass * LaunchModel.Gravity;
+        double forceX = gx + fx - (cos * drag) - (sin * weight), forceZ = gz + fz + (sin * drag) - (cos * weight);
+        double forcePitch = (pose.X * gz) - (pose.Z * gx) + housingMoment + (frontX * fz) - (frontZ * fx) + dragMoment;
+        double forceLinkage = (pose.X1 * gx) + (pose.Z1 * gz) + (pose.Angle1 * housingMoment) + (springForce * springArm)
+            + ((bottomForce - topForce - damperResistance) * damperArm);
+        double forceTravel = fz - (m.FrontSpringRatio * frontSpringForce) - (m.FrontDamperRatio * frontUnit);
+
+        // Bias accelerations h.
+        double pitchSquared = pitchRate * pitchRate, linkageSquared = linkageRate * linkageRate, coriolis = 2 * pitchRate * linkageRate;
+        double biasX = (pose.X2 * linkageSquared) - (pitchSquared * pose.X) - (coriolis * pose.Z1);
+        double biasZ = (pose.Z2 * linkageSquared) - (pitchSquared * pose.Z) + (coriolis * pose.X1);
+        double biasAngle = pose.Angle2 * linkageSquared;
+        double biasFrontX = -(pitchSquared * frontX) - (2 * pitchRate * frontRate), biasFrontZ = -(pitchSquared * frontZ);
+
+        // M·q'' = Q − h with s'' eliminated first (it leaves the front unsprung mass's own equation, m_f·a_z = Q_s), then x'' and
+        // z'' in the body's axes, whose diagonal is constant: a 2×2 system in θ'' and λ'' is left.
+        double massRear = m.RearMass, massFront = m.FrontMass;
+        double perX = _perMassX, perZ = _perMassZ;
+        double xPitch = -(massRear * pose.Z) - (massFront * frontZ), xLinkage = massRear * pose.X1;
+        double zPitch = massRear * pose.X, zLinkage = massRear * pose.Z1;
+        double housing = m.HousingInertia * pose.Angle1;
+        double cross = (pose.X * pose.Z1) - (pose.Z * pose.X1);
+        double pitchPitch = m.PitchInertia + m.HousingInertia + (massRear * ((pose.X * pose.X) + (pose.Z * pose.Z))) + (massFront * frontZ * frontZ);
+        double pitchLinkage = (massRear * cross) + housing;
+        double linkageLinkage = (massRear * ((pose.X1 * pose.X1) + (pose.Z1 * pose.Z1))) + (housing * pose.Angle1);
+
+        double rightX = forceX - (massRear * biasX) - (massFront * biasFrontX);
+        double rightZ = forceZ - (massRear * biasZ) - forceTravel;
+        double rightPitch = forcePitch - (massRear * ((pose.X * biasZ) - (pose.Z * biasX))) - (m.HousingInertia * biasAngle)
+            - (frontX * forceTravel) + (frontZ * massFront * biasFrontX);
+        double rightLinkage = forceLinkage - (massRear * ((pose.X1 * biasX) + (pose.Z1 * biasZ))) - (housing * biasAngle);
+
+        double xPitchPer = xPitch * perX, zPitchPer = zPitch * perZ, xLinkagePer = xLinkage * perX, zLinkagePer = zLinkage * perZ;
+        double k11 = pitchPitch - (xPitch * xPitchPer) - (zPitch * zPitchPer);
+        double k12 = pitchLinkage - (xLinkage * xPitchPer) - (zLinkage * zPitchPer);
+        double k22 = linkageLinkage - (xLinkage * xLinkagePer) - (zLinkage * zLinkagePer);
+        double right1 = rightPitch - (rightX * xPitchPer) - (rightZ * zPitchPer);
+        double right2 = rightLinkage - (rightX * xLinkagePer) - (rightZ * zLinkagePer);
+        double perDeterminant = 1 / ((k11 * k22) - (k12 * k12));
+        double pitch0 = ((k22 * right1) - (k12 * right2)) * perDeterminant;
+        double linkage0 = ((k11 * right2) - (k12 * right1)) * perDeterminant;
+        double pitchPerTorque = (k22 - (k12 * pose.Angle1)) * perDeterminant;
+        double linkagePerTorque = ((k11 * pose.Angle1) - k12) * perDeterminant;
+
+        // The axle torque acts on the housing and on the rims; a locked clutch needs what the car does without it.
+        double carcass = (m.CarcassRate * y[StateLayout.Windup]) + (m.CarcassDamping * (rimSpin - beltSpin));
+        lost += m.CarcassDamping * (rimSpin - beltSpin) * (rimSpin - beltSpin);
+        DrivelineInput seen;
+        seen.Time = t;
+        seen.ShaftSpeed = rimSpin + housingSpeed;
+        seen.EngineSpeed = y[StateLayout.EngineSpeed];
+        seen.FreeAcceleration = pitch0 + (pose.Angle1 * linkage0) + biasAngle - (carcass * _perRim);
+        seen.Compliance = pitchPerTorque + (pose.Angle1 * linkagePerTorque) + _perRim;
+        _freeAcceleration = seen.FreeAcceleration;
+        _compliance = seen.Compliance;
+        _driveline.At(Modes, seen, out now.Driveline);
+        double torque = now.Driveline.AxleTorque;
+
+        double pitchAcceleration = pitch0 + (pitchPerTorque * torque), linkageAcceleration = linkage0 + (linkagePerTorque * torque);
+        double accelerationX = (rightX * perX) - (xPitchPer * pitchAcceleration) - (xLinkagePer * linkageAcceleration);
+        double accelerationZ = (rightZ * perZ) - (zPitchPer * pitchAcceleration) - (zLinkagePer * linkageAcceleration);
+        double xAcceleration = (cos * accelerationX) - (sin * accelerationZ), zAcceleration = (sin * accelerationX) + (cos * accelerationZ);
+        double travelAcceleration = (forceTravel * _perFront) - accelerationZ - (pitchAcceleration * frontX) - biasFrontZ;
+
+        dy[StateLayout.Count - 1] = lost;
+        dy[StateLayout.X] = xRate;
+        dy[StateLayout.Z] = zRate;
+        dy[StateLayout.Pitch] = pitchRate;
+        dy[StateLayout.Linkage] = linkageRate;
+        dy[StateLayout.FrontTravel] = frontRate;
+        dy[StateLayout.XRate] = xAcceleration;
+        dy[StateLayout.ZRate] = zAcceleration;
+        dy[StateLayout.PitchRate] = pitchAcceleration;
+        dy[StateLayout.LinkageRate] = linkageAcceleration;
+        dy[StateLayout.FrontTravelRate] = travelAcceleration;
+        dy[StateLayout.RimSpin] = (torque - carcass) * _perRim;
+        dy[StateLayout.BeltSpin] = (carcass + now.RearTire.SpinTorque) * _perBelt;
+        dy[StateLayout.Windup] = rimSpin - beltSpin;
+        dy[StateLayout.RearDeflection] = now.RearTire.DeflectionRate;
+        dy[StateLayout.FrontSpin] = now.FrontTire.SpinTorque * _perFrontSpin;
+        dy[StateLayout.FrontDeflection] = now.FrontTire.DeflectionRate;
+        dy[StateLayout.EngineSpeed] = now.Driveline.EngineAcceleration;
+        dy[StateLayout.Work] = torque * seen.ShaftSpeed;
+
+        now.Pose = pose;
+        now.Cos = cos;
+        now.Sin = sin;
+        now.RearHeight = rearHeight;
+        now.FrontHeight = frontHeight;
+        now.RearX = rearPlace;
+        now.FrontX = frontPlace;
+        now.RearSpeed = rearSpeed;
+        now.FrontSpeed = frontSpeed;
+        now.RearTrackGrip = rearGrip;
+        now.FrontTrackGrip = frontGrip;
+        now.SpringLine = springLine;
+        now.SpringForce = springForce;
+        now.DamperLength = damperLength;
+        now.DamperSpeed = damperSpeed;
+        now.DamperResistance = damperResistance;
+        now.TopForce = topForce;
+        now.BottomForce = bottomForce;
+        now.FrontSpringLine = frontSpringLine;
+        now.FrontSpringForce = frontSpringForce;
+        now.FrontExtension = frontExtension;
+        now.FrontDamperSpeed = frontDamperSpeed;
+        now.FrontDamperResistance = frontResistance;
+        now.FrontTopForce = frontTop;
+        now.FrontBottomForce = frontBottom;
+        now.CarcassTorque = carcass;
+        now.HousingSpeed = housingSpeed;
+        now.XAcceleration = xAcceleration;
+        now.ZAcceleration = zAcceleration;
+        now.PitchAcceleration = pitchAcceleration;
+        now.LinkageAcceleration = linkageAcceleration;
+        now.FrontTravelAcceleration = travelAcceleration;
+        now.AxleAccelerationX = accelerationX - (pose.Z * pitchAcceleration) + (pose.X1 * linkageAcceleration) + biasX;
+        now.AxleAccelerationZ = accelerationZ + (pose.X * pitchAcceleration) + (pose.Z1 * linkageAcceleration) + biasZ;
+        now.HousingAcceleration = pitchAcceleration + (pose.Angle1 * linkageAcceleration) + biasAngle;
+    }
+}

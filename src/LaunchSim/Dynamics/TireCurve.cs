@@ -1,0 +1,43 @@
+using LaunchSim.Vehicle;
+
+namespace LaunchSim.Dynamics;
+
+/// <summary>
+/// Constants of the Magic-Formula curve sin(C·atan(B·s − E·(B·s − atan(B·s)))) from what a person enters: slip
+/// stiffness, peak slip, sliding over peak force.
+/// </summary>
+/// <param name="B">Stiffness factor.</param>
+/// <param name="C">Shape factor.</param>
+/// <param name="E">Curvature factor; above 1 the curve folds back.</param>
+public readonly record struct TireCurve(double B, double C, double E)
+{
+    /// <summary>C = 2 − (2/π)·asin(r), B = (C_s/F_z)/(C·μ0), E so that the peak stands at s_p.</summary>
+    /// <param name="tire">The tyre as entered; pressure and load leave the constants alone.</param>
+    public static TireCurve From(Tire tire)
+    {
+        ArgumentNullException.ThrowIfNull(tire);
+        return From(tire.SlipStiffness, tire.Grip, tire.PeakSlip, tire.SlidingRatio);
+    }
+
+    /// <summary>The same from the four numbers.</summary>
+    /// <param name="slipStiffness">Slip stiffness per unit load.</param>
+    /// <param name="grip">Peak grip μ0.</param>
+    /// <param name="peakSlip">Peak slip s_p.</param>
+    /// <param name="slidingRatio">Sliding over peak force r, 0 to 1.</param>
+    public static TireCurve From(double slipStiffness, double grip, double peakSlip, double slidingRatio)
+    {
+        double c = 2 - (2 / Math.PI * Math.Asin(slidingRatio));
+        double b = slipStiffness / (c * grip);
+        double atPeak = b * peakSlip;
+        double e = (atPeak - Math.Tan(Math.PI / (2 * c))) / (atPeak - Math.Atan(atPeak));
+        return new TireCurve(b, c, e);
+    }
+
+    /// <summary>Force over its peak at a slip ratio.</summary>
+    /// <param name="slip">Slip ratio s.</param>
+    public double At(double slip)
+    {
+        double x = B * slip;
+        return Math.Sin(C * Math.Atan(x - (E * (x - Math.Atan(x)))));
+    }
+}
