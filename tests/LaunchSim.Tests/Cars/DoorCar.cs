@@ -16,7 +16,10 @@ internal static class DoorCar
 
     public static FourLink FourLink() => new()
     {
-        LowerAxle = P(1.0, 7.6), LowerBody = P(21, 9), UpperAxle = P(2.5, 17), UpperBody = P(14, 14.6),
+        LowerAxle = P(1.0, 7.6),
+        LowerBody = P(21, 9),
+        UpperAxle = P(2.5, 17),
+        UpperBody = P(14, 14.6),
     };
 
     public static Point P(double ahead, double up) => new(ahead * Inch, up * Inch);
@@ -47,9 +50,17 @@ internal static class DoorCar
             SpinInertia = 1.6,
             Tire = new Tire
             {
-                LoadedRadius = 12.6 * Inch, VerticalRate = 1100 * PoundsPerInch, VerticalDamping = PoundsPerInch,
-                Grip = 1.1, SlipStiffness = 20, PeakSlip = 0.10, SlidingRatio = 0.80, LoadSensitivity = 0.08,
-                ReferenceLoad = 780 * PoundForce, RelaxationLength = 4 * Inch, RollingResistance = 0.015,
+                LoadedRadius = 12.6 * Inch,
+                VerticalRate = 1100 * PoundsPerInch,
+                VerticalDamping = PoundsPerInch,
+                Grip = 1.1,
+                SlipStiffness = 20,
+                PeakSlip = 0.10,
+                SlidingRatio = 0.80,
+                LoadSensitivity = 0.08,
+                ReferenceLoad = 780 * PoundForce,
+                RelaxationLength = 4 * Inch,
+                RollingResistance = 0.015,
             },
         },
         Rear = new RearEnd
@@ -67,13 +78,24 @@ internal static class DoorCar
             PinionAngle = 2 * Math.PI / 180,
             Tire = new Tire
             {
-                LoadedRadius = 13.1 * Inch, VerticalRate = 800 * PoundsPerInch, VerticalDamping = 1.5 * PoundsPerInch,
-                Grip = 2.3, SlipStiffness = 40, PeakSlip = 0.12, SlidingRatio = 0.65, LoadSensitivity = 0.10,
-                ReferenceLoad = 1000 * PoundForce, RelaxationLength = 5 * Inch, RollingResistance = 0.02,
+                LoadedRadius = 13.1 * Inch,
+                VerticalRate = 800 * PoundsPerInch,
+                VerticalDamping = 1.5 * PoundsPerInch,
+                Grip = 2.3,
+                SlipStiffness = 40,
+                PeakSlip = 0.12,
+                SlidingRatio = 0.65,
+                LoadSensitivity = 0.10,
+                ReferenceLoad = 1000 * PoundForce,
+                RelaxationLength = 5 * Inch,
+                RollingResistance = 0.02,
                 Pressure = new TirePressure
                 {
-                    Measured = 16 * Psi, Set = 16 * Psi, VerticalRateSlope = 40 * PoundsPerInch / Psi,
-                    TorsionalRateSlope = 400 / Psi, GripSlope = -0.01 / Psi,
+                    Measured = 16 * Psi,
+                    Set = 16 * Psi,
+                    VerticalRateSlope = 40 * PoundsPerInch / Psi,
+                    TorsionalRateSlope = 400 / Psi,
+                    GripSlope = -0.01 / Psi,
                 },
             },
             Carcass = new Carcass { TorsionalRate = 14000, TorsionalDamping = 12, RimInertia = 1.6, BeltInertia = 2.6 },
@@ -88,6 +110,9 @@ internal static class DoorCar
 
     private static DamperTravel Travel(double extend, double compress) => new()
     {
-        Extend = extend * Inch, Compress = compress * Inch, StopRate = 3000 * PoundsPerInch, StopDamping = 10 * PoundsPerInch,
+        Extend = extend * Inch,
+        Compress = compress * Inch,
+        StopRate = 3000 * PoundsPerInch,
+        StopDamping = 10 * PoundsPerInch,
     };
 }
