@@ -39,7 +39,7 @@ public static class EventLocator
         {
             // Never nearer than half the tolerance to an end: once one end is at the root to rounding, the next point
             // falls on the other side and closes the bracket.
-            double x = Math.Clamp(near + (share * (far - near)), near + (0.5 * tolerance), far - (0.5 * tolerance));
+            double x = Math.Min(Math.Max(near + (share * (far - near)), near + (0.5 * tolerance)), far - (0.5 * tolerance));
             double f = function.At(x);
             evaluations++;
             bool onFarSide = f == 0 || (f > 0) == farPositive;

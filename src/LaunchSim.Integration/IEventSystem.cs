@@ -52,23 +52,33 @@ public interface IEventSystem : IOdeSystem
     /// <param name="values">Receives the values.</param>
     void EventValues(double t, ReadOnlySpan<double> y, Span<double> values);
 
-    /// <summary>One event function anywhere, without a call of the derivative before it.</summary>
+    /// <summary>
+    /// One event function anywhere, without a call of the derivative before it; the same to the bit as in
+    /// <see cref="EventValues"/>, so that a border that has been passed reads as passed.
+    /// </summary>
     /// <param name="index">Which event.</param>
     /// <param name="t">The independent variable.</param>
     /// <param name="y">The states.</param>
     double EventValue(int index, double t, ReadOnlySpan<double> y);
 
-    /// <summary>Acts on an event: may change the state and the system's mode.</summary>
+    /// <summary>
+    /// Acts on an event: may change the state and the system's mode. The derivative was last called somewhere else, so
+    /// nothing computed there belongs to <paramref name="t"/> and <paramref name="y"/>.
+    /// </summary>
     /// <param name="index">Which event.</param>
     /// <param name="t">When.</param>
     /// <param name="y">The states there; changes are kept.</param>
     EventAction OnEvent(int index, double t, Span<double> y);
 
-    /// <summary>The next declared instant after <paramref name="t"/>, or <see cref="double.PositiveInfinity"/>. Steps end on it.</summary>
+    /// <summary>
+    /// The next declared instant, later than <paramref name="t"/>, or <see cref="double.PositiveInfinity"/>. A step ends on
+    /// it, and up to its end the right-hand side goes on as before the instant: what changes there changes in
+    /// <see cref="OnBreak"/>.
+    /// </summary>
     /// <param name="t">The present instant.</param>
     double NextBreak(double t);
 
-    /// <summary>Acts on a declared instant that a step has just ended on.</summary>
+    /// <summary>Acts on a declared instant that a step has just ended on, the run's end included.</summary>
     /// <param name="t">The instant.</param>
     /// <param name="y">The states there; changes are kept.</param>
     EventAction OnBreak(double t, Span<double> y);

@@ -10,12 +10,25 @@ public sealed class Integrator<TSystem>
     where TSystem : struct, IEventSystem
 {
     private const int MostEventsWithoutProgress = 64;
-    private const int ProbesForAStartOnZero = 12;
+    private const int None = -1;
+    private const int NotANumber = -2;
+
+    // An advance of up to this many event tolerances is no progress, and an excursion that short is not looked for.
+    private const double TolerancesOfProgress = 64;
 
     private readonly IntegratorOptions _options;
     private readonly DormandPrince _pair;
     private readonly double[] _valuesBefore;
     private readonly double[] _valuesAfter;
+
+    // For each event the sign of its far side, or 0: crossed within the step in work; crossed together with another
+    // event that fired first; fired at the instant from which the step in work starts.
+    private readonly sbyte[] _crossed;
+    private readonly sbyte[] _due;
+    private readonly sbyte[] _fired;
+    private bool _anyCrossed;
+    private bool _anyDue;
+    private bool _anyFired;
     private TSystem _system;
     private Statistics _statistics;
 
@@ -37,6 +50,9 @@ public sealed class Integrator<TSystem>
         _pair = new DormandPrince(system.Dimension, options.Tolerance, options.Scales);
         _valuesBefore = new double[system.EventCount];
         _valuesAfter = new double[system.EventCount];
+        _crossed = new sbyte[system.EventCount];
+        _due = new sbyte[system.EventCount];
+        _fired = new sbyte[system.EventCount];
     }
 
     /// <summary>The system in work: its mode and what it has cached.</summary>
@@ -64,26 +80,31 @@ public sealed class Integrator<TSystem>
     {
         DormandPrince pair = _pair;
         _statistics = default;
+        Forget(_crossed, ref _anyCrossed);
+        Forget(_due, ref _anyDue);
+        Forget(_fired, ref _anyFired);
         state[..pair.Dimension].CopyTo(pair.State);
         double t = start;
         Time = t;
         StepControl control = StepControl.New();
         double proposed = double.NaN;
-        int idleEvents = 0;
+        int idle = 0;
+        bool restart = t < end;
 
-        while (t < end)
+        // Also at the end: what an event or a break there leads to is settled before the run is over.
+        while (restart)
         {
             // From here on the derivative and the event functions at (t, State) are not known.
             Evaluate(t, pair.State, pair.Stage(0));
             _system.EventValues(t, pair.State, _valuesBefore);
-            if (FirstViolatedGuard() is int violated and >= 0)
+            if (FirstDue() is int due and >= 0)
             {
-                if (++idleEvents > MostEventsWithoutProgress)
+                if (++idle > MostEventsWithoutProgress)
                 {
                     return RunStatus.Chattering;
                 }
 
-                if (Fire(violated, t, pair.State) == EventAction.Stop)
+                if (Fire(due, t) == EventAction.Stop)
                 {
                     return RunStatus.StoppedByEvent;
                 }
@@ -91,12 +112,12 @@ public sealed class Integrator<TSystem>
                 continue;
             }
 
-            if (double.IsNaN(proposed))
+            restart = false;
+            if (double.IsNaN(proposed) && t < end)
             {
-                proposed = Math.Min(_options.InitialStep ?? FirstStep(t), _options.MaximumStep);
+                proposed = _options.InitialStep ?? FirstStep(t, Math.Min(_options.MaximumStep, end - t));
             }
 
-            bool restart = false;
             while (!restart && t < end)
             {
                 if (cancellation.IsCancellationRequested)
@@ -109,7 +130,9 @@ public sealed class Integrator<TSystem>
                     return RunStatus.TooManySteps;
                 }
 
-                double stop = Math.Min(end, _system.NextBreak(t));
+                double nextBreak = _system.NextBreak(t);
+                bool stopIsBreak = nextBreak <= end;
+                double stop = stopIsBreak ? nextBreak : end;
                 double left = stop - t;
                 double h = Math.Min(proposed, _options.MaximumStep);
                 bool onStop = h * 1.01 >= left;
@@ -125,27 +148,48 @@ public sealed class Integrator<TSystem>
 
                 if (!(h > _options.StepFloor * Math.Max(1, Math.Abs(t))))
                 {
-                    if (onStop && left >= 0)
+                    if (!onStop)
                     {
-                        // Two declared instants that are equal but for rounding.
-                        t = stop;
-                        Time = t;
+                        return RunStatus.StepBelowFloor;
+                    }
+
+                    // What is left is rounding: the stop counts as reached.
+                    t = Math.Max(t, stop);
+                    Time = t;
+                    if (stopIsBreak)
+                    {
+                        if (++idle > MostEventsWithoutProgress)
+                        {
+                            return RunStatus.Chattering;
+                        }
+
                         if (_system.OnBreak(t, pair.State) == EventAction.Stop)
                         {
                             return RunStatus.StoppedByEvent;
                         }
 
                         restart = true;
-                        continue;
                     }
 
-                    return RunStatus.StepBelowFloor;
+                    continue;
                 }
 
                 Stages(t, h);
                 double tNext = onStop ? stop : t + h;
                 Evaluate(tNext, pair.Next, pair.Stage(6));
                 double error = pair.ErrorNorm(h);
+                int fired = None;
+                double theta = double.PositiveInfinity;
+                if (error <= 1)
+                {
+                    _system.EventValues(tNext, pair.Next, _valuesAfter);
+                    fired = FindEvent(t, h, out theta);
+                    if (fired == NotANumber)
+                    {
+                        error = double.NaN;
+                    }
+                }
+
                 if (!(error <= 1))
                 {
                     _statistics.Rejected++;
@@ -153,14 +197,28 @@ public sealed class Integrator<TSystem>
                     continue;
                 }
 
-                _system.EventValues(tNext, pair.Next, _valuesAfter);
-                int fired = FindEvent(t, h, out double theta);
-                double factor;
+                if (fired >= 0 && theta <= 0)
+                {
+                    // The mode was wrong from the start: it changes there, and the step is taken again.
+                    if (++idle > MostEventsWithoutProgress)
+                    {
+                        return RunStatus.Chattering;
+                    }
+
+                    _statistics.StepsDiscarded++;
+                    if (Fire(fired, t) == EventAction.Stop)
+                    {
+                        return RunStatus.StoppedByEvent;
+                    }
+
+                    restart = true;
+                    continue;
+                }
+
+                _statistics.Steps++;
+                proposed = Proposal(proposed, h, control.Accept(error));
                 if (fired < 0)
                 {
-                    _statistics.Steps++;
-                    factor = control.Accept(error);
-                    proposed = Proposal(proposed, h, factor);
                     if (TObserver.WantsSteps)
                     {
                         pair.PrepareDense(h);
@@ -169,10 +227,11 @@ public sealed class Integrator<TSystem>
 
                     pair.Advance();
                     _valuesAfter.CopyTo(_valuesBefore, 0);
+                    Forget(_fired, ref _anyFired);
                     t = tNext;
                     Time = t;
-                    idleEvents = 0;
-                    if (onStop && stop < end)
+                    idle = 0;
+                    if (onStop && stopIsBreak)
                     {
                         if (_system.OnBreak(t, pair.State) == EventAction.Stop)
                         {
@@ -185,35 +244,9 @@ public sealed class Integrator<TSystem>
                     continue;
                 }
 
-                restart = true;
-                if (theta <= 0)
-                {
-                    // The mode was wrong from the start: it changes there, and the step is taken again.
-                    if (++idleEvents > MostEventsWithoutProgress)
-                    {
-                        return RunStatus.Chattering;
-                    }
-
-                    _statistics.StepsDiscarded++;
-                    if (Fire(fired, t, pair.State) == EventAction.Stop)
-                    {
-                        return RunStatus.StoppedByEvent;
-                    }
-
-                    continue;
-                }
-
-                _statistics.Steps++;
                 _statistics.StepsDiscarded += 1 - theta;
-                factor = control.Accept(error);
-                proposed = Proposal(proposed, h, factor);
-                double tEvent = t + (theta * h);
-                idleEvents = tEvent > t ? 0 : idleEvents + 1;
-                if (idleEvents > MostEventsWithoutProgress)
-                {
-                    return RunStatus.Chattering;
-                }
-
+                double tEvent = theta < 1 ? Math.Min(t + (theta * h), tNext) : tNext;
+                idle = tEvent - t > TolerancesOfProgress * ToleranceAt(t) ? 0 : idle + 1;
                 if (TObserver.WantsSteps)
                 {
                     observer.Accepted(new DenseStep(t, tEvent, h, pair.Coefficients, pair.Stride));
@@ -222,10 +255,24 @@ public sealed class Integrator<TSystem>
                 DenseStep.Evaluate(pair.Coefficients, pair.Stride, theta, pair.State);
                 t = tEvent;
                 Time = t;
-                if (Fire(fired, t, pair.State) == EventAction.Stop)
+                if (idle > MostEventsWithoutProgress)
+                {
+                    return RunStatus.Chattering;
+                }
+
+                Forget(_fired, ref _anyFired);
+                NoteOthersAt(fired, t);
+                if (Fire(fired, t) == EventAction.Stop)
                 {
                     return RunStatus.StoppedByEvent;
                 }
+
+                if (t >= stop && stopIsBreak && _system.OnBreak(t, pair.State) == EventAction.Stop)
+                {
+                    return RunStatus.StoppedByEvent;
+                }
+
+                restart = true;
             }
         }
 
@@ -258,103 +305,148 @@ public sealed class Integrator<TSystem>
         _system.Derivative(t, y, dy);
     }
 
-    private EventAction Fire(int index, double t, double[] y)
+    private EventAction Fire(int index, double t)
     {
         _statistics.Events++;
-        return _system.OnEvent(index, t, y);
+        _fired[index] = _crossed[index] != 0 ? _crossed[index] : _due[index];
+        _anyFired = true;
+        _due[index] = 0;
+        return _system.OnEvent(index, t, _pair.State);
     }
 
-    private int FirstViolatedGuard()
+    private static void Forget(sbyte[] signs, ref bool any)
     {
+        if (any)
+        {
+            Array.Clear(signs);
+            any = false;
+        }
+    }
+
+    /// <summary>How closely an event is located at <paramref name="t"/>, rounding considered.</summary>
+    private double ToleranceAt(double t) => Math.Max(_options.EventTolerance, 4e-16 * Math.Abs(t));
+
+    /// <summary>Among the events that the step crossed, those that the one about to fire has not come before.</summary>
+    private void NoteOthersAt(int fired, double t)
+    {
+        sbyte[] crossed = _crossed;
+        for (int i = 0; i < crossed.Length; i++)
+        {
+            if (i != fired && crossed[i] != 0 && _system.Direction(i) != EventDirection.Guard)
+            {
+                _statistics.EventEvaluations++;
+                if (_system.EventValue(i, t, _pair.State) * crossed[i] >= 0)
+                {
+                    _due[i] = crossed[i];
+                    _anyDue = true;
+                }
+            }
+        }
+    }
+
+    /// <summary>
+    /// The first guard that is violated at the start, or event that was crossed together with the one before and has
+    /// not been taken back by its handler; −1 for none.
+    /// </summary>
+    private int FirstDue()
+    {
+        // What the step crossed has been dealt with.
+        Forget(_crossed, ref _anyCrossed);
         double[] values = _valuesBefore;
         for (int i = 0; i < values.Length; i++)
         {
-            if (values[i] < 0 && _system.Direction(i) == EventDirection.Guard)
+            bool isDue = _due[i] != 0
+                ? values[i] * _due[i] >= 0 && values[i] < double.PositiveInfinity
+                : values[i] < 0 && _system.Direction(i) == EventDirection.Guard;
+            if (isDue)
             {
                 return i;
             }
         }
 
-        return -1;
+        Forget(_due, ref _anyDue);
+        return None;
     }
 
     /// <summary>
-    /// The earliest event of the step and the share of the step at which it fires, 0 for a guard that was violated from
-    /// the start; −1 for none. Leaves the dense coefficients prepared when there is one.
+    /// The earliest event of the step and the share of the step at which it fires, 0 for a guard that leads out of its
+    /// mode from the start; <see cref="None"/>, or <see cref="NotANumber"/> when a value at the end is none. Leaves the
+    /// dense coefficients prepared when there is one.
     /// </summary>
     private int FindEvent(double t, double h, out double theta)
     {
-        int first = -1;
+        int first = None;
         theta = double.PositiveInfinity;
+        bool prepared = false, anyFired = _anyFired;
+        Forget(_crossed, ref _anyCrossed);
         double[] before = _valuesBefore, after = _valuesAfter;
+        double tolerance = Math.Max(ToleranceAt(t) / h, 4e-16);
         for (int i = 0; i < after.Length; i++)
         {
             // Most event functions keep their sign; the direction is only asked of those that do not.
             double g0 = before[i], g1 = after[i];
-            if (g0 > 0 && g1 > 0)
+            if (g0 > 0 && g1 > 0 && !(anyFired && _fired[i] > 0 && g0 < double.PositiveInfinity))
             {
                 continue;
+            }
+
+            if (double.IsNaN(g1))
+            {
+                return NotANumber;
             }
 
             EventDirection direction = _system.Direction(i);
-            bool past = direction switch
-            {
-                EventDirection.Falling or EventDirection.Guard => g1 <= 0,
-                EventDirection.Rising => g1 >= 0,
-                _ => g0 > 0 ? g1 <= 0 : g1 >= 0,
-            };
-            if (!past || (g1 == 0 && g0 == 0))
+            bool falls = g1 <= 0 && direction != EventDirection.Rising;
+            bool rises = g1 >= 0 && direction is EventDirection.Rising or EventDirection.Either;
+            bool fromBorder = g0 == 0 || (anyFired && _fired[i] != 0 && g0 > 0 == _fired[i] > 0);
+            if (fromBorder ? g1 == 0 || !(falls || rises) : !((falls && g0 > 0) || (rises && g0 < 0)))
             {
                 continue;
             }
 
-            if (first < 0)
+            if (!prepared)
             {
                 _pair.PrepareDense(h);
+                prepared = true;
             }
 
             var function = new AlongStep(this, i, t, h);
             double near = 0, nearValue = g0;
-            if (g0 == 0)
+            if (fromBorder && !Excursion(ref function, g1, TolerancesOfProgress * tolerance, out near, out nearValue))
             {
-                // Starts on the border: only an excursion to the other side and back makes an event of it, or a guard
-                // that leads out of its mode at once.
-                if (direction == EventDirection.Either || !Excursion(ref function, g1, out near, out nearValue))
+                // Started on the border, or just behind it where the event has fired: without an excursion to the near
+                // side there is nothing to cross, but a guard has to let go at once.
+                if (direction == EventDirection.Guard)
                 {
-                    if (direction == EventDirection.Guard && g1 < 0)
-                    {
-                        theta = 0;
-                        return i;
-                    }
-
-                    continue;
+                    theta = 0;
+                    return i;
                 }
-            }
-            else if (g0 > 0 == g1 > 0 && g1 != 0)
-            {
+
                 continue;
             }
 
+            _crossed[i] = (sbyte)(g1 != 0 ? Math.Sign(g1) : -Math.Sign(nearValue));
+            _anyCrossed = true;
             double limit = Math.Min(1, theta);
-            double farValue = limit < 1 ? function.At(limit) : g1;
+            double limitValue = g1;
             if (limit < 1)
             {
-                _statistics.EventEvaluations++;
-                if (farValue > 0 == nearValue > 0 && farValue != 0)
-                {
-                    // Later than the event found before.
-                    continue;
-                }
-
                 if (near >= limit)
                 {
                     continue;
                 }
+
+                limitValue = function.At(limit);
+                _statistics.EventEvaluations++;
+                if (limitValue * _crossed[i] < 0)
+                {
+                    // Later than the event found before.
+                    continue;
+                }
             }
 
-            double tolerance = Math.Max(_options.EventTolerance, 4e-16 * Math.Abs(t)) / h;
             double found = EventLocator.FarSide(
-                ref function, near, nearValue, limit, farValue, Math.Max(tolerance, 4e-16), ref _statistics.EventEvaluations);
+                ref function, near, nearValue, limit, limitValue, tolerance, ref _statistics.EventEvaluations);
             if (found < theta)
             {
                 theta = found;
@@ -365,13 +457,14 @@ public sealed class Integrator<TSystem>
         return first;
     }
 
-    private bool Excursion(ref AlongStep function, double farValue, out double near, out double nearValue)
+    /// <summary>
+    /// Looks for a share of the step at which the function has the other sign than at the end, ever closer to the
+    /// start: what leaves the border and comes back within the step passes one of them.
+    /// </summary>
+    private bool Excursion(ref AlongStep function, double farValue, double least, out double near, out double nearValue)
     {
-        near = 1;
-        nearValue = 0;
-        for (int probe = 0; probe < ProbesForAStartOnZero; probe++)
+        for (near = 0.5; near > least; near *= 0.125)
         {
-            near *= 0.5;
             nearValue = function.At(near);
             _statistics.EventEvaluations++;
             if (nearValue != 0 && nearValue > 0 != farValue > 0)
@@ -380,16 +473,20 @@ public sealed class Integrator<TSystem>
             }
         }
 
+        near = 0;
+        nearValue = 0;
         return false;
     }
 
     /// <summary>A first step after Hairer, Nørsett, Wanner I, II.4.</summary>
-    private double FirstStep(double t)
+    /// <param name="t">The start.</param>
+    /// <param name="most">Where not to look beyond.</param>
+    private double FirstStep(double t, double most)
     {
         DormandPrince pair = _pair;
         Span<double> k1 = pair.Stage(0), k2 = pair.Stage(1);
         double d0 = pair.Norm(pair.State), d1 = pair.Norm(k1);
-        double h0 = d0 < 1e-5 || d1 < 1e-5 ? 1e-6 : 0.01 * d0 / d1;
+        double h0 = Math.Min(d0 < 1e-5 || d1 < 1e-5 ? 1e-6 : 0.01 * d0 / d1, most);
         for (int i = 0; i < pair.Dimension; i++)
         {
             pair.Trial[i] = pair.State[i] + (h0 * k1[i]);

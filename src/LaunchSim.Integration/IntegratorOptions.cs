@@ -14,7 +14,7 @@ public sealed record IntegratorOptions
     /// <summary>First step tried; null lets the integrator choose.</summary>
     public double? InitialStep { get; init; }
 
-    /// <summary>Largest step.</summary>
+    /// <summary>Largest step; exceeded by up to 1 % where that saves a sliver before a declared instant or the end.</summary>
     public double MaximumStep { get; init; } = double.PositiveInfinity;
 
     /// <summary>Smallest step before the run is given up, relative to the time reached or to 1, whichever is larger.</summary>

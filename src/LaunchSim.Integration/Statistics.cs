@@ -18,7 +18,7 @@ public struct Statistics
     /// <summary>Evaluations of single event functions while locating.</summary>
     public int EventEvaluations;
 
-    /// <summary>Largest share of the step cut off at an event, summed over events: what location threw away, in steps.</summary>
+    /// <summary>Shares of steps cut off at events, summed: what location threw away, in steps.</summary>
     public double StepsDiscarded;
 }
 
