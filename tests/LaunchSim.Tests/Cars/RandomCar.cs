@@ -5,7 +5,7 @@ using LaunchSim.Vehicle;
 namespace LaunchSim.Tests.Cars;
 
 /// <summary>Which driveline a random car has.</summary>
-internal enum Power
+public enum Power
 {
     Torque,
     Clutch,
@@ -13,7 +13,7 @@ internal enum Power
 }
 
 /// <summary>Which linkage a random car has.</summary>
-internal enum Bars
+public enum Bars
 {
     FourLink,
     AllButParallel,
