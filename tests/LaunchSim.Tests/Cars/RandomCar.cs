@@ -201,7 +201,7 @@ internal static class RandomCar
     private static Driveline Drive(Draw d, Power power, double weight)
     {
         Table share = d.Chance(0.5) ? new Table([0, d.Between(0.1, 0.6)], [d.Between(0.5, 1), 1]) : Table.Constant(d.Between(0.7, 1));
-        double most = d.Between(0.1, 0.5) * weight;
+        double most = d.Between(0.25, 0.6) * weight;
         if (power == Power.Torque)
         {
             return new AxleTorque

@@ -341,7 +341,7 @@ public class ModeTests
                     ]);
                 }
             },
-            iter: 3000);
+            iter: 10000);
         string[] contacts = ["rear tyre", "front tyre", "rear top", "rear bottom", "front top", "front bottom", "bar"];
         foreach (string contact in contacts)
         {

@@ -21,8 +21,8 @@ internal sealed class RandomState
         Y = Absolute.Standing.ToArray();
         double[] spread =
         [
-            20, 0.04, 0.1, 0.12, 0.06,
-            20, 0.8, 1, 2, 1,
+            20, 0.04, 0.1, 0.12, 0.12,
+            20, 0.8, 1, 2, 2,
             60, 5, 0.2, 0.3 * car.Rear.Tire.RelaxationLength, 50, 0.2 * car.Front.Tire.RelaxationLength,
             500,
         ];

@@ -140,7 +140,8 @@ public class AntiSquatFormTests
             RearRate = 50000 * stiff,
             FrontDamping = damping,
             RearDamping = damping,
-            TireRate = 4e7 / small,
+            // Stiffer than the springs, and ever more so.
+            TireRate = 1e8 / (small * small),
             TireDamping = 0.1 * damping,
             SpinInertia = inertia,
             HousingInertia = 0.1 * small,
