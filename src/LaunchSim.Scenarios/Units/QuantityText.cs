@@ -12,6 +12,9 @@ internal sealed class QuantityText
 
     public double[] Numbers { get; private set; } = [];
 
+    /// <summary>Where each number begins in the text.</summary>
+    public int[] NumbersAt { get; private set; } = [];
+
     /// <summary>Half-width for each number, NaN where none was written.</summary>
     public double[] Doubts { get; private set; } = [];
 
@@ -28,14 +31,16 @@ internal sealed class QuantityText
         var result = new QuantityText(source);
         var numbers = new List<double>();
         var doubts = new List<double>();
+        var places = new List<int>();
         var cursor = new NumberCursor(source);
-        result.Problem = result.ReadNumbers(ref cursor, numbers, doubts) ?? result.ReadUnit(cursor.At);
+        result.Problem = result.ReadNumbers(ref cursor, numbers, doubts, places) ?? result.ReadUnit(cursor.At);
         result.Numbers = [.. numbers];
         result.Doubts = [.. doubts];
+        result.NumbersAt = [.. places];
         return result;
     }
 
-    private QuantityProblem? ReadNumbers(ref NumberCursor cursor, List<double> numbers, List<double> doubts)
+    private QuantityProblem? ReadNumbers(ref NumberCursor cursor, List<double> numbers, List<double> doubts, List<int> places)
     {
         while (true)
         {
@@ -52,6 +57,7 @@ internal sealed class QuantityText
             }
 
             numbers.Add(number);
+            places.Add(start);
             doubts.Add(double.NaN);
             cursor.SkipSpaces();
             int doubtAt = cursor.At;
