@@ -419,8 +419,9 @@ public class EventRuleTests
 
         public readonly EventDirection Direction(int index) => EventDirection.Either;
 
-        public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
+        public readonly void DerivativeAndEvents(double t, ReadOnlySpan<double> y, Span<double> dy, Span<double> values)
         {
+            Derivative(t, y, dy);
         }
 
         public readonly double EventValue(int index, double t, ReadOnlySpan<double> y) => 1;

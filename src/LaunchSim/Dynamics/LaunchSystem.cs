@@ -47,6 +47,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     private readonly double _perRim = 1 / model.RimInertia;
     private readonly double _perBelt = 1 / model.BeltInertia;
     private readonly double _perFrontSpin = 1 / model.FrontSpinInertia;
+    private readonly double _standingTravel = model.Standing.FrontTravel;
     private double _freeAcceleration, _compliance, _markPlace, _markSample, _markEnd;
 
     /// <summary>The modes now in force.</summary>
@@ -119,7 +120,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     /// <param name="y">The state.</param>
     private void SettleModes(ReadOnlySpan<double> y)
     {
-        Evaluate(0, y, _scratch);
+        Evaluate<WithInstant>(0, y, _scratch);
         Modes.RearDamper = _rearDamper.Find(Now.DamperSpeed);
         Modes.FrontDamper = _frontDamper.Find(Now.FrontDamperSpeed);
         Modes.RearGrip = _trackGrip.Find(Now.RearX);
@@ -130,25 +131,66 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dy) => Evaluate(t, y, dy);
+    public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dy) => Evaluate<RatesOnly>(t, y, dy);
 
     /// <inheritdoc/>
     public readonly EventDirection Direction(int index) => EventDirection.Guard;
 
     /// <inheritdoc/>
-    public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values) => WriteGuards(values);
+    public void DerivativeAndEvents(double t, ReadOnlySpan<double> y, Span<double> dy, Span<double> values)
+    {
+        Evaluate<WithInstant>(t, y, dy);
+        WriteGuards(values);
+    }
 
     /// <inheritdoc/>
     public double EventValue(int index, double t, ReadOnlySpan<double> y)
     {
-        Evaluate(t, y, _scratch);
-        return GuardNow(index);
+        // A guard that hangs on speeds and places alone does not need the forces; the expressions are those of Evaluate.
+        switch (index)
+        {
+            case Guards.FrontSpring:
+                double line = FrontSpringLine(y[StateLayout.FrontTravel]);
+                return Modes.FrontSpringLoose ? -line : line;
+            case Guards.FrontDamper:
+                return _frontDamper.Guard(Modes.FrontDamper, -_model.FrontDamperRatio * y[StateLayout.FrontTravelRate]);
+            case Guards.FrontTire or Guards.FrontTravel:
+                SineAndCosine(y, out double sin, out double cos, out _, out _);
+                FrontWheel(y, sin, cos, out double height, out double rise, out double speed);
+                if (index == Guards.FrontTire)
+                {
+                    return _frontTire.Contact.Guard(Modes.FrontTire, _frontTire.FreeRadius - height, -rise);
+                }
+
+                _frontTire.Touch(Modes.FrontTire, Modes.FrontTravel, false, 1, height, rise, speed, y[StateLayout.FrontSpin], 0, out TireResult front);
+                return front.TravelGuard;
+            case Guards.RearTire or Guards.RearTravel or Guards.RearDamper:
+                SineAndCosine(y, out double sine, out double cosine, out double linkageSin, out double linkageCos);
+                _linkage.Pose(linkageSin, linkageCos, out LinkagePose pose);
+                if (index == Guards.RearDamper)
+                {
+                    _damper.At(pose, out _, out double arm, out _, out _);
+                    return _rearDamper.Guard(Modes.RearDamper, arm * y[StateLayout.LinkageRate]);
+                }
+
+                RearWheel(y, sine, cosine, pose, out double rearHeight, out _, out double rearRise, out double rearSpeed);
+                if (index == Guards.RearTire)
+                {
+                    return _rearTire.Contact.Guard(Modes.RearTire, _rearTire.FreeRadius - rearHeight, -rearRise);
+                }
+
+                _rearTire.Touch(Modes.RearTire, Modes.RearTravel, false, 1, rearHeight, rearRise, rearSpeed, y[StateLayout.BeltSpin], 0, out TireResult rear);
+                return rear.TravelGuard;
+            default:
+                Evaluate<WithInstant>(t, y, _scratch);
+                return GuardNow(index);
+        }
     }
 
     /// <inheritdoc/>
     public EventAction OnEvent(int index, double t, Span<double> y)
     {
-        Evaluate(t, y, _scratch);
+        Evaluate<WithInstant>(t, y, _scratch);
         ref Instant now = ref Now;
         switch (index)
         {
@@ -232,7 +274,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
             return EventAction.Stop;
         }
 
-        Evaluate(t, y, _scratch);
+        Evaluate<WithInstant>(t, y, _scratch);
         _driveline.OnBreak(ref Modes, DrivelineSees(t, y), ref y[StateLayout.EngineSpeed]);
         return EventAction.Restart;
     }
@@ -244,7 +286,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     /// <param name="seen">Receives the observation.</param>
     public void Observe(double t, ReadOnlySpan<double> y, double energyAtRelease, out Observation seen)
     {
-        Evaluate(t, y, _scratch);
+        Evaluate<WithInstant>(t, y, _scratch);
         LaunchModel m = _model;
         Standing standing = m.Standing;
         ref readonly Instant now = ref Now;
@@ -420,56 +462,91 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         values[Guards.LastMark] = _markPlace - now.RearX;
     }
 
-    private void Evaluate(double t, ReadOnlySpan<double> y, Span<double> dy)
+    private readonly double FrontSpringLine(double travel) =>
+        _model.FrontSpringPreload + (_model.FrontSpringRate * _model.FrontSpringRatio * (travel - _standingTravel));
+
+    /// <summary>Sine and cosine of the pitch and of λ.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void SineAndCosine(ReadOnlySpan<double> y, out double sin, out double cos, out double linkageSin, out double linkageCos)
+    {
+        PairMath.SinCos(
+            Vector128.Create(y[StateLayout.Pitch], y[StateLayout.Linkage]), out Vector128<double> sines, out Vector128<double> cosines);
+        sin = sines[0];
+        cos = cosines[0];
+        linkageSin = sines[1];
+        linkageCos = cosines[1];
+    }
+
+    /// <summary>The rear wheel centre in the ground frame, and its velocity in the body's axes.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void RearWheel(
+        ReadOnlySpan<double> y, double sin, double cos, in LinkagePose pose, out double height, out double bodyX, out double rise, out double speed)
+    {
+        double pitchRate = y[StateLayout.PitchRate], linkageRate = y[StateLayout.LinkageRate];
+        double wx = (cos * y[StateLayout.XRate]) + (sin * y[StateLayout.ZRate]), wz = (cos * y[StateLayout.ZRate]) - (sin * y[StateLayout.XRate]);
+        bodyX = wx - (pitchRate * pose.Z) + (pose.X1 * linkageRate);
+        double bodyZ = wz + (pitchRate * pose.X) + (pose.Z1 * linkageRate);
+        height = y[StateLayout.Z] + (sin * pose.X) + (cos * pose.Z);
+        rise = (sin * bodyX) + (cos * bodyZ);
+        speed = (cos * bodyX) - (sin * bodyZ);
+    }
+
+    /// <summary>The front wheel centre in the ground frame.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private readonly void FrontWheel(ReadOnlySpan<double> y, double sin, double cos, out double height, out double rise, out double speed)
+    {
+        double pitchRate = y[StateLayout.PitchRate], frontX = _model.FrontX, frontZ = _model.FrontZ + y[StateLayout.FrontTravel];
+        double wx = (cos * y[StateLayout.XRate]) + (sin * y[StateLayout.ZRate]), wz = (cos * y[StateLayout.ZRate]) - (sin * y[StateLayout.XRate]);
+        double bodyX = wx - (pitchRate * frontZ), bodyZ = wz + (pitchRate * frontX) + y[StateLayout.FrontTravelRate];
+        height = y[StateLayout.Z] + (sin * frontX) + (cos * frontZ);
+        rise = (sin * bodyX) + (cos * bodyZ);
+        speed = (cos * bodyX) - (sin * bodyZ);
+    }
+
+    /// <summary>
+    /// The equations of motion. Inside a step only the rates are wanted; at its ends the instant is kept too, to the same bits.
+    /// </summary>
+    private void Evaluate<TKeep>(double t, ReadOnlySpan<double> y, Span<double> dy)
+        where TKeep : struct, IKeep
     {
         // One check of the lengths here spares one at every access.
         y = y[..StateLayout.Count];
         dy = dy[..StateLayout.Count];
-        double rearRolling = TireForce.RollingShare(y[StateLayout.BeltSpin]);
-        double frontRolling = TireForce.RollingShare(y[StateLayout.FrontSpin]);
-        // The curves depend on nothing but the slip: begun here, they run beside the geometry.
+
+        // The rolling shares and the slip curves depend on nothing but one state each: begun here, they run beside the geometry.
+        Vector128<double> rollingShares = TireForce.RollingShares(y[StateLayout.BeltSpin], y[StateLayout.FrontSpin]);
         double rearSlip = _rearTire.SlipRatio(y[StateLayout.RearDeflection]), frontSlip = _frontTire.SlipRatio(y[StateLayout.FrontDeflection]);
         Vector128<double> curves = _curves.At(Vector128.Create(rearSlip, frontSlip));
+
         LaunchModel m = _model;
         ref Instant now = ref Now;
-        double xRate = y[StateLayout.XRate], zRate = y[StateLayout.ZRate], pitchRate = y[StateLayout.PitchRate];
+        double xRate = y[StateLayout.XRate], pitchRate = y[StateLayout.PitchRate];
         double linkageRate = y[StateLayout.LinkageRate], frontTravel = y[StateLayout.FrontTravel], frontRate = y[StateLayout.FrontTravelRate];
         double rimSpin = y[StateLayout.RimSpin], beltSpin = y[StateLayout.BeltSpin], frontSpin = y[StateLayout.FrontSpin];
 
-        PairMath.SinCos(
-            Vector128.Create(y[StateLayout.Pitch], y[StateLayout.Linkage]), out Vector128<double> sines, out Vector128<double> cosines);
-        double sin = sines[0], cos = cosines[0];
-        _linkage.Pose(sines[1], cosines[1], out LinkagePose pose);
+        SineAndCosine(y, out double sin, out double cos, out double linkageSin, out double linkageCos);
+        _linkage.Pose(linkageSin, linkageCos, out LinkagePose pose);
         double housingSpeed = pitchRate + (pose.Angle1 * linkageRate);
-
-        // Velocities in the body's axes: of the sprung CG, of the axle centre, of the front wheel centre.
-        double wx = (cos * xRate) + (sin * zRate), wz = (cos * zRate) - (sin * xRate);
-        double axleX = wx - (pitchRate * pose.Z) + (pose.X1 * linkageRate), axleZ = wz + (pitchRate * pose.X) + (pose.Z1 * linkageRate);
         double frontX = m.FrontX, frontZ = m.FrontZ + frontTravel;
-        double wheelX = wx - (pitchRate * frontZ), wheelZ = wz + (pitchRate * frontX) + frontRate;
-
-        double rearHeight = y[StateLayout.Z] + (sin * pose.X) + (cos * pose.Z);
-        double frontHeight = y[StateLayout.Z] + (sin * frontX) + (cos * frontZ);
+        RearWheel(y, sin, cos, pose, out double rearHeight, out double rearBodyX, out double rearRise, out double rearSpeed);
+        FrontWheel(y, sin, cos, out double frontHeight, out double frontRise, out double frontSpeed);
         double rearPlace = y[StateLayout.X] + (cos * pose.X) - (sin * pose.Z);
         double frontPlace = y[StateLayout.X] + (cos * frontX) - (sin * frontZ);
-        double rearSpeed = (cos * axleX) - (sin * axleZ), frontSpeed = (cos * wheelX) - (sin * wheelZ);
         double rearGrip = _trackGrip.At(Modes.RearGrip, rearPlace), frontGrip = _trackGrip.At(Modes.FrontGrip, frontPlace);
 
         _rearTire.Touch(
-            Modes.RearTire, Modes.RearTravel, Modes.RearOnFloor, rearGrip, rearHeight, (sin * axleX) + (cos * axleZ), rearSpeed,
-            beltSpin, rearSlip, out now.RearTire);
+            Modes.RearTire, Modes.RearTravel, Modes.RearOnFloor, rearGrip, rearHeight, rearRise, rearSpeed, beltSpin, rearSlip, out TireResult rear);
         _frontTire.Touch(
-            Modes.FrontTire, Modes.FrontTravel, Modes.FrontOnFloor, frontGrip, frontHeight, (sin * wheelX) + (cos * wheelZ), frontSpeed,
-            frontSpin, frontSlip, out now.FrontTire);
-        _rearTire.Push(Modes.RearTire, curves[0], rearHeight, beltSpin, rearRolling, ref now.RearTire);
-        _frontTire.Push(Modes.FrontTire, curves[1], frontHeight, frontSpin, frontRolling, ref now.FrontTire);
-        double lost = now.RearTire.Lost + now.FrontTire.Lost;
+            Modes.FrontTire, Modes.FrontTravel, Modes.FrontOnFloor, frontGrip, frontHeight, frontRise, frontSpeed, frontSpin, frontSlip, out TireResult front);
+        _rearTire.Push(Modes.RearTire, curves[0], rearHeight, beltSpin, rollingShares[0], ref rear);
+        _frontTire.Push(Modes.FrontTire, curves[1], frontHeight, frontSpin, rollingShares[1], ref front);
+        double lost = rear.Lost + front.Lost;
 
         // Rear springs, dampers and stops: along their own line, by virtual work in λ.
-        _spring.At(pose, out double springLength, out double springArm, out now.SpringX, out now.SpringZ);
+        _spring.At(pose, out double springLength, out double springArm, out double springX, out double springZ);
         double springLine = m.SpringPreload + (m.SpringRate * (m.SpringLength - springLength));
         double springForce = Modes.RearSpringLoose ? 0 : springLine;
-        _damper.At(pose, out double damperLength, out double damperArm, out now.DamperX, out now.DamperZ);
+        _damper.At(pose, out double damperLength, out double damperArm, out double damperX, out double damperZ);
         double damperSpeed = damperArm * linkageRate;
         double damperResistance = 2 * _rearDamper.Resistance(Modes.RearDamper, damperSpeed);
         lost += damperResistance * damperSpeed;
@@ -483,7 +560,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         }
 
         // Front spring, damper and stop by motion ratio, in s.
-        double frontSpringLine = m.FrontSpringPreload + (m.FrontSpringRate * m.FrontSpringRatio * (frontTravel - m.Standing.FrontTravel));
+        double frontSpringLine = FrontSpringLine(frontTravel);
         double frontSpringForce = Modes.FrontSpringLoose ? 0 : frontSpringLine;
         double frontExtension = -m.FrontDamperRatio * frontTravel, frontDamperSpeed = -m.FrontDamperRatio * frontRate;
         double frontResistance = 2 * _frontDamper.Resistance(Modes.FrontDamper, frontDamperSpeed);
@@ -500,29 +577,31 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         }
 
         // External forces, turned into the body's axes.
-        double rearDown = now.RearTire.Load - (m.RearMass * LaunchModel.Gravity);
-        double gx = (cos * now.RearTire.Thrust) + (sin * rearDown), gz = (cos * rearDown) - (sin * now.RearTire.Thrust);
+        double rearDown = rear.Load - (m.RearMass * LaunchModel.Gravity);
+        double gx = (cos * rear.Thrust) + (sin * rearDown), gz = (cos * rearDown) - (sin * rear.Thrust);
         double housingMoment = 0;
         if (m.HasWheelieBar)
         {
             (double bx, double bz) = pose.Turn(m.BarX, m.BarZ);
             double depth = -(rearHeight + (sin * bx) + (cos * bz));
-            double pointX = axleX - (housingSpeed * bz), pointZ = axleZ + (housingSpeed * bx);
-            double rate = -((sin * pointX) + (cos * pointZ));
+            double rate = -(rearRise + (housingSpeed * ((cos * bx) - (sin * bz))));
             double force = _bar.Force(Modes.WheelieBar, depth, rate);
             lost += _bar.Lost(Modes.WheelieBar, depth, rate);
             gx += sin * force;
             gz += cos * force;
             housingMoment = force * ((bx * cos) - (bz * sin));
-            now.BarDepth = depth;
-            now.BarRate = rate;
-            now.BarForce = force;
-            now.BarX = bx;
-            now.BarZ = bz;
+            if (TKeep.Instant)
+            {
+                now.BarDepth = depth;
+                now.BarRate = rate;
+                now.BarForce = force;
+                now.BarX = bx;
+                now.BarZ = bz;
+            }
         }
 
-        double frontDown = now.FrontTire.Load - (m.FrontMass * LaunchModel.Gravity);
-        double fx = (cos * now.FrontTire.Thrust) + (sin * frontDown), fz = (cos * frontDown) - (sin * now.FrontTire.Thrust);
+        double frontDown = front.Load - (m.FrontMass * LaunchModel.Gravity);
+        double fx = (cos * front.Thrust) + (sin * frontDown), fz = (cos * frontDown) - (sin * front.Thrust);
         double drag = m.HalfDrag * xRate * Math.Abs(xRate);
         double dragMoment = (m.DragHeight - y[StateLayout.Z]) * drag;
         lost += (drag * xRate) - (dragMoment * pitchRate);
@@ -579,10 +658,8 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         seen.EngineSpeed = y[StateLayout.EngineSpeed];
         seen.FreeAcceleration = pitch0 + (pose.Angle1 * linkage0) + biasAngle - (carcass * _perRim);
         seen.Compliance = pitchPerTorque + (pose.Angle1 * linkagePerTorque) + _perRim;
-        _freeAcceleration = seen.FreeAcceleration;
-        _compliance = seen.Compliance;
-        _driveline.At(Modes, seen, out now.Driveline);
-        double torque = now.Driveline.AxleTorque;
+        _driveline.At(Modes, seen, out DrivelineOutput driven);
+        double torque = driven.AxleTorque;
 
         double pitchAcceleration = pitch0 + (pitchPerTorque * torque), linkageAcceleration = linkage0 + (linkagePerTorque * torque);
         double accelerationX = (rightX * perX) - (xPitchPer * pitchAcceleration) - (xLinkagePer * linkageAcceleration);
@@ -590,9 +667,8 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         double xAcceleration = (cos * accelerationX) - (sin * accelerationZ), zAcceleration = (sin * accelerationX) + (cos * accelerationZ);
         double travelAcceleration = (forceTravel * _perFront) - accelerationZ - (pitchAcceleration * frontX) - biasFrontZ;
 
-        dy[StateLayout.Count - 1] = lost;
         dy[StateLayout.X] = xRate;
-        dy[StateLayout.Z] = zRate;
+        dy[StateLayout.Z] = y[StateLayout.ZRate];
         dy[StateLayout.Pitch] = pitchRate;
         dy[StateLayout.Linkage] = linkageRate;
         dy[StateLayout.FrontTravel] = frontRate;
@@ -602,14 +678,29 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         dy[StateLayout.LinkageRate] = linkageAcceleration;
         dy[StateLayout.FrontTravelRate] = travelAcceleration;
         dy[StateLayout.RimSpin] = (torque - carcass) * _perRim;
-        dy[StateLayout.BeltSpin] = (carcass + now.RearTire.SpinTorque) * _perBelt;
+        dy[StateLayout.BeltSpin] = (carcass + rear.SpinTorque) * _perBelt;
         dy[StateLayout.Windup] = rimSpin - beltSpin;
-        dy[StateLayout.RearDeflection] = now.RearTire.DeflectionRate;
-        dy[StateLayout.FrontSpin] = now.FrontTire.SpinTorque * _perFrontSpin;
-        dy[StateLayout.FrontDeflection] = now.FrontTire.DeflectionRate;
-        dy[StateLayout.EngineSpeed] = now.Driveline.EngineAcceleration;
+        dy[StateLayout.RearDeflection] = rear.DeflectionRate;
+        dy[StateLayout.FrontSpin] = front.SpinTorque * _perFrontSpin;
+        dy[StateLayout.FrontDeflection] = front.DeflectionRate;
+        dy[StateLayout.EngineSpeed] = driven.EngineAcceleration;
         dy[StateLayout.Work] = torque * seen.ShaftSpeed;
+        dy[StateLayout.Dissipated] = lost;
 
+        if (!TKeep.Instant)
+        {
+            return;
+        }
+
+        _freeAcceleration = seen.FreeAcceleration;
+        _compliance = seen.Compliance;
+        now.RearTire = rear;
+        now.FrontTire = front;
+        now.Driveline = driven;
+        now.SpringX = springX;
+        now.SpringZ = springZ;
+        now.DamperX = damperX;
+        now.DamperZ = damperZ;
         now.Pose = pose;
         now.Cos = cos;
         now.Sin = sin;
@@ -645,5 +736,20 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         now.AxleAccelerationX = accelerationX - (pose.Z * pitchAcceleration) + (pose.X1 * linkageAcceleration) + biasX;
         now.AxleAccelerationZ = accelerationZ + (pose.X * pitchAcceleration) + (pose.Z1 * linkageAcceleration) + biasZ;
         now.HousingAcceleration = pitchAcceleration + (pose.Angle1 * linkageAcceleration) + biasAngle;
+    }
+
+    private interface IKeep
+    {
+        static abstract bool Instant { get; }
+    }
+
+    private readonly struct RatesOnly : IKeep
+    {
+        public static bool Instant => false;
+    }
+
+    private readonly struct WithInstant : IKeep
+    {
+        public static bool Instant => true;
     }
 }

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using LaunchSim.Vehicle;
 
 namespace LaunchSim.Dynamics;
@@ -12,7 +13,7 @@ public readonly struct TireForce
     private const double LeastGripShare = 0.2;
     private const double RollingTransition = 0.5;
 
-    // Beyond this tanh(Ω/0.5) is 1 to the last bit.
+    // From here tanh(Ω/0.5) is 1 to the last bit.
     private const double FullRolling = 10;
 
     private readonly OneSidedContact _contact;
@@ -103,20 +104,21 @@ public readonly struct TireForce
         result.Lost = 0;
     }
 
-    /// <summary>
-    /// tanh(Ω/0.5 rad/s). Apart from the rest, so that the rare library call comes before anything that the compiler keeps
-    /// in registers.
-    /// </summary>
-    /// <param name="spin">Spin of the belt Ω, rad/s.</param>
+    /// <summary>tanh(Ω/0.5 rad/s) of the rear (first) and the front (second) spin, which the rolling resistance is scaled by.</summary>
+    /// <param name="rear">Spin of the rear belts, rad/s.</param>
+    /// <param name="front">Spin of the front wheels, rad/s.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static double RollingShare(double spin) => spin >= FullRolling ? 1 : Math.Tanh(spin * (1 / RollingTransition));
+    public static Vector128<double> RollingShares(double rear, double front) =>
+        rear >= FullRolling && front >= FullRolling
+            ? Vector128<double>.One
+            : PairMath.Tanh(Vector128.Create(rear, front) * (1 / RollingTransition));
 
     /// <summary>What follows from the slip curve: thrust, torque on the spin, losses.</summary>
     /// <param name="contact">Mode of the contact with the ground.</param>
     /// <param name="curve">The curve's value, force over its peak.</param>
     /// <param name="height">Height of the wheel centre z_c, m.</param>
     /// <param name="spin">Spin of the belt Ω, rad/s.</param>
-    /// <param name="rollingShare">What <see cref="RollingShare"/> says of the spin.</param>
+    /// <param name="rollingShare">What <see cref="RollingShares"/> says of the spin.</param>
     /// <param name="result">What <see cref="Touch"/> found; receives the rest.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Push(ContactMode contact, double curve, double height, double spin, double rollingShare, ref TireResult result)
