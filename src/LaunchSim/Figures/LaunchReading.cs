@@ -193,8 +193,11 @@ public sealed class LaunchReading : IDisposable
     /// <summary>A step on whose dense output a node lies.</summary>
     internal int StepOf(int node) => _segments[node] >= 0 ? _segments[node] : _segments[node - 1];
 
-    /// <summary>A signal by one step's dense output.</summary>
-    internal double At(Signal signal, int step, double time)
+    /// <summary>A signal by one step's dense output: at the step's end the value before a jump.</summary>
+    /// <param name="signal">Which.</param>
+    /// <param name="step">The step.</param>
+    /// <param name="time">Time since release, s, within the step.</param>
+    public double At(Signal signal, int step, double time)
     {
         Span<double> all = stackalloc double[SignalReader.Count];
         Solution.At(step, time, out Observation seen);
