@@ -115,11 +115,8 @@ public class ModeTests
         Car car = DoorCar.Create();
         Tire entered = car.Rear.Tire with { LoadSensitivity = 0.5, Pressure = null };
         var tire = new TireForce(entered, car.Chassis.RearScale);
-        TireResult Pressed(double load, bool floor)
-        {
-            tire.At(ContactMode.Pressing, TravelBranch.Rolling, floor, 1, tire.FreeRadius - (load / tire.VerticalRate), 0, 10, 40, 0.002, out TireResult at);
-            return at;
-        }
+        TireResult Pressed(double load, bool floor) =>
+            tire.At(ContactMode.Pressing, TravelBranch.Rolling, floor, tire.FreeRadius - (load / tire.VerticalRate), 0, 10, 40, 0.002);
 
         // Load share L on the reference: μ/μ0 = 1 − n·(L − 1), 0.2 from L = 2.6 on.
         double reference = 2 * entered.ReferenceLoad;
@@ -135,7 +132,7 @@ public class ModeTests
     public void Tire_InTheAir_HasNoForceItsFreeRadiusAndItsSlipGoesOn()
     {
         var tire = new TireForce(DoorCar.Create().Rear.Tire, DoorCar.Create().Chassis.RearScale);
-        tire.At(ContactMode.Apart, TravelBranch.Rolling, false, 1, tire.FreeRadius + 0.01, 0.3, 10, 40, 0.005, out TireResult at);
+        TireResult at = tire.At(ContactMode.Apart, TravelBranch.Rolling, false, tire.FreeRadius + 0.01, 0.3, 10, 40, 0.005);
         Assert.Equal(0, at.Load);
         Assert.Equal(0, at.Thrust);
         Assert.Equal(0, at.SpinTorque);

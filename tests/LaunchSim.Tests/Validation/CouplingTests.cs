@@ -143,6 +143,12 @@ public class CouplingTests
 
         public readonly EventDirection Direction(int index) => EventDirection.Guard;
 
+        public void DerivativeAndEvents(double t, ReadOnlySpan<double> y, Span<double> dy, Span<double> values)
+        {
+            Derivative(t, y, dy);
+            EventValues(t, y, values);
+        }
+
         public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values) =>
             (values[0], values[1], values[2], values[3]) = (Output.EngineGuard, Output.ShiftGuard, Output.CouplingGuard, Output.SecondCouplingGuard);
 

@@ -1,7 +1,9 @@
+using System.Runtime.Intrinsics;
 using CsCheck;
 using LaunchSim.Dynamics;
 using LaunchSim.Integration;
 using LaunchSim.Tests.Cars;
+using LaunchSim.Tests.Dynamics;
 using LaunchSim.Vehicle;
 using MathNet.Numerics;
 
@@ -22,6 +24,11 @@ public class TireTests
         // Row 19: B = 10, C = 1.9, D = 1, E = 0.97, a common textbook set (from memory); values computed for this project.
         Assert.Equal(force, new TireCurve(10, 1.9, 0.97).At(slip), 1e-12);
         Assert.Equal(-force, new TireCurve(10, 1.9, 0.97).At(-slip), 1e-12);
+
+        // And as a launch takes it, for two axles at once.
+        Vector128<double> pair = new TireCurvePair(new TireCurve(10, 1.9, 0.97), new TireCurve(10, 1.9, 0.97)).At(Vector128.Create(slip, -slip));
+        Assert.Equal(force, pair[0], 1e-12);
+        Assert.Equal(-force, pair[1], 1e-12);
     }
 
     [Fact]
@@ -88,7 +95,7 @@ public class TireTests
         // Row 20's other half: at rest F grows by C_κ/σ with the contact's deflection, and nothing lets it relax.
         var tire = new TireForce(DoorCar.Create().Rear.Tire, DoorCar.Create().Chassis.RearScale);
         const double u = 1e-8;
-        tire.At(ContactMode.Pressing, TravelBranch.Rolling, false, 1, tire.FreeRadius - 0.02, 0, 0, 0, u, out TireResult at);
+        TireResult at = tire.At(ContactMode.Pressing, TravelBranch.Rolling, false, tire.FreeRadius - 0.02, 0, 0, 0, u);
         Assert.Equal(0, at.DeflectionRate);
         Tire entered = DoorCar.Create().Rear.Tire;
         double mu = at.Limit / at.Load;
@@ -150,10 +157,7 @@ public class TireTests
 
         public int Dimension => 1;
 
-        public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dy)
-        {
-            _tire.At(ContactMode.Pressing, TravelBranch.Rolling, false, 1, _tire.FreeRadius - 0.02, 0, _speed, _spin, y[0], out TireResult at);
-            dy[0] = at.DeflectionRate;
-        }
+        public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dy) =>
+            dy[0] = _tire.At(ContactMode.Pressing, TravelBranch.Rolling, false, _tire.FreeRadius - 0.02, 0, _speed, _spin, y[0]).DeflectionRate;
     }
 }
