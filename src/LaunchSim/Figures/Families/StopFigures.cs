@@ -1,0 +1,47 @@
+namespace LaunchSim.Figures.Families;
+
+/// <summary>Whether the dampers reach their stops, how often, first when, and how hard. The single contacts are events.</summary>
+internal sealed class StopFigures : IFigureFamily
+{
+    private static readonly Stop[] Stops =
+    [
+        new("front_top_stop", "front dampers top out", LaunchEventKind.FrontTopStop),
+        new("front_bottom_stop", "front dampers bottom", LaunchEventKind.FrontBottomStop),
+        new("rear_top_stop", "rear dampers top out", LaunchEventKind.RearTopStop),
+        new("rear_bottom_stop", "rear dampers bottom", LaunchEventKind.RearBottomStop),
+    ];
+
+    public string Title => "Damper stops";
+
+    public IReadOnlyList<FigureDefinition> Definitions { get; } = [.. Stops.SelectMany(stop => stop.Definitions)];
+
+    public void Read(LaunchReading launch, FigureWriter figures)
+    {
+        foreach (Stop stop in Stops)
+        {
+            stop.Read(launch, figures);
+        }
+    }
+
+    private sealed class Stop(string key, string what, LaunchEventKind kind)
+    {
+        private readonly string _never = $"the {what} never";
+
+        private readonly FigureDefinition
+            _count = new($"{key}_count", $"{Capital(what)}, times", FigureUnit.Count, $"how often the {what}"),
+            _first = new($"{key}_first_s", $"{Capital(what)}, first", FigureUnit.Time, $"first time at which the {what}"),
+            _force = new($"{key}_force_n", $"{Capital(what)}, hardest", FigureUnit.Force, $"largest force of the stop when the {what}, per side");
+
+        public IEnumerable<FigureDefinition> Definitions => [_count, _first, _force];
+
+        public void Read(LaunchReading launch, FigureWriter figures)
+        {
+            LaunchEvents events = launch.Events;
+            figures.Set(_count, events.CountOf(kind));
+            figures.Set(_first, events.First(kind)?.Time ?? double.NaN, _never);
+            figures.Set(_force, events.Hardest(kind)?.Amount ?? double.NaN, _never);
+        }
+
+        private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    }
+}

@@ -1,0 +1,30 @@
+using LaunchSim.Launch;
+using LaunchSim.Vehicle;
+
+namespace LaunchSim.Figures;
+
+/// <summary>The short way from a launch to its figures.</summary>
+public static class LaunchFigures
+{
+    /// <summary>
+    /// Reads all figures off a launch. They come from the dense solution and depend neither on the trace's sample nor on
+    /// whether there is one. A launch that failed is read up to where it came.
+    /// </summary>
+    /// <param name="solution">The launch; not read by another thread meanwhile.</param>
+    /// <param name="settings">The settings it was solved with: marks and rollout.</param>
+    public static FigureSet Read(LaunchSolution solution, RunSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(solution);
+        ArgumentNullException.ThrowIfNull(settings);
+        var catalog = FigureCatalog.For(settings.Marks.Count);
+        var writer = new FigureWriter(catalog);
+        using var launch = new LaunchReading(solution, settings);
+        IReadOnlyList<IFigureFamily> families = catalog.Families;
+        for (int i = 0; i < families.Count; i++)
+        {
+            families[i].Read(launch, writer);
+        }
+
+        return writer.Close(launch.Events);
+    }
+}

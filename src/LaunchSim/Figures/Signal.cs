@@ -1,0 +1,135 @@
+using LaunchSim.Dynamics;
+using LaunchSim.Launch;
+
+namespace LaunchSim.Figures;
+
+/// <summary>A quantity of the launch whose course the figures are read from; SI units, per side where observations are.</summary>
+public enum Signal
+{
+    /// <summary>Height change over the ground of the body at the standing front wheel centre, m.</summary>
+    FrontRise,
+
+    /// <summary>Height change over the ground of the body at the standing rear wheel centre, m.</summary>
+    RearRise,
+
+    /// <summary>How far the front has opened since standing, m.</summary>
+    FrontGap,
+
+    /// <summary>Separation of body and rear axle, m: the rear gap.</summary>
+    Separation,
+
+    /// <summary>Rear tyre load, axle, N.</summary>
+    RearLoad,
+
+    /// <summary>Front tyre load, axle, N.</summary>
+    FrontLoad,
+
+    /// <summary>Rear 1 − |F_x|/(μ·F_z); infinite while the tyre carries no more than 5 % of its static load.</summary>
+    GripMargin,
+
+    /// <summary>Amount of the rear slip ratio |u/σ|.</summary>
+    RearSlip,
+
+    /// <summary>Rear slip speed V_s, m/s, spinning positive.</summary>
+    RearSlipSpeed,
+
+    /// <summary>Height of the front wheel centre above its free radius, m.</summary>
+    FrontClearance,
+
+    /// <summary>Height of the rear wheel centre above its free radius, m.</summary>
+    RearClearance,
+
+    /// <summary>Rear damper speed, m/s, positive longer.</summary>
+    RearDamperSpeed,
+
+    /// <summary>Front damper speed, m/s, positive longer.</summary>
+    FrontDamperSpeed,
+
+    /// <summary>Rear top stop, N per side.</summary>
+    RearTopForce,
+
+    /// <summary>Rear bottom stop, N per side.</summary>
+    RearBottomForce,
+
+    /// <summary>Front top stop, N per side.</summary>
+    FrontTopForce,
+
+    /// <summary>Front bottom stop, N per side.</summary>
+    FrontBottomForce,
+
+    /// <summary>Pull in the upper bar, N per side; not a number without one.</summary>
+    UpperLink,
+
+    /// <summary>Pull in the lower bar, N per side; not a number without one.</summary>
+    LowerLink,
+
+    /// <summary>Housing angle relative to the body since standing, rad, pinion nose up positive.</summary>
+    Pinion,
+
+    /// <summary>Force of the wheelie bar, N.</summary>
+    WheelieBar,
+
+    /// <summary>Torque of both axle shafts, N·m.</summary>
+    AxleTorque,
+
+    /// <summary>Place of the rear wheel centre along the track, m.</summary>
+    RearPlace,
+
+    /// <summary>Acceleration of the sprung CG along the track, m/s².</summary>
+    Acceleration,
+
+    /// <summary>Pitch since standing, rad, nose up positive.</summary>
+    Pitch,
+
+    /// <summary>Energy stored plus dissipated less work, J.</summary>
+    EnergyResidual,
+}
+
+/// <summary>How signals are read off an observation.</summary>
+internal readonly struct SignalReader(StandingCar car)
+{
+    /// <summary>Number of signals.</summary>
+    public const int Count = (int)Signal.EnergyResidual + 1;
+
+    private const double LeastLoadShare = 0.05;
+
+    private readonly double _leastLoad = LeastLoadShare * car.Standing.RearLoad;
+    private readonly double _rearFreeRadius = car.Model.RearTire.FreeRadius;
+
+    /// <summary>Writes all signals at one place of their columns.</summary>
+    /// <param name="seen">The observation.</param>
+    /// <param name="columns">All columns, one after another.</param>
+    /// <param name="stride">Length of a column.</param>
+    /// <param name="at">Place within the column.</param>
+    public void Write(in Observation seen, Span<double> columns, int stride, int at)
+    {
+        columns[((int)Signal.FrontRise * stride) + at] = seen.FrontRise;
+        columns[((int)Signal.RearRise * stride) + at] = seen.RearRise;
+        columns[((int)Signal.FrontGap * stride) + at] = -seen.FrontTravel;
+        columns[((int)Signal.Separation * stride) + at] = seen.Separation;
+        columns[((int)Signal.RearLoad * stride) + at] = seen.RearLoad;
+        columns[((int)Signal.FrontLoad * stride) + at] = seen.FrontLoad;
+        columns[((int)Signal.GripMargin * stride) + at] = seen.RearLoad > _leastLoad
+            ? 1 - (Math.Abs(seen.RearThrust) / seen.RearLimit)
+            : double.PositiveInfinity;
+        columns[((int)Signal.RearSlip * stride) + at] = Math.Abs(seen.RearSlipRatio);
+        columns[((int)Signal.RearSlipSpeed * stride) + at] = seen.RearSlipSpeed;
+        columns[((int)Signal.FrontClearance * stride) + at] = seen.FrontTireClearance;
+        columns[((int)Signal.RearClearance * stride) + at] = seen.RearWheelHeight - _rearFreeRadius;
+        columns[((int)Signal.RearDamperSpeed * stride) + at] = seen.RearDamperSpeed;
+        columns[((int)Signal.FrontDamperSpeed * stride) + at] = seen.FrontDamperSpeed;
+        columns[((int)Signal.RearTopForce * stride) + at] = seen.RearTopForce;
+        columns[((int)Signal.RearBottomForce * stride) + at] = seen.RearBottomForce;
+        columns[((int)Signal.FrontTopForce * stride) + at] = seen.FrontTopForce;
+        columns[((int)Signal.FrontBottomForce * stride) + at] = seen.FrontBottomForce;
+        columns[((int)Signal.UpperLink * stride) + at] = seen.UpperLinkForce;
+        columns[((int)Signal.LowerLink * stride) + at] = seen.LowerLinkForce;
+        columns[((int)Signal.Pinion * stride) + at] = seen.PinionChange;
+        columns[((int)Signal.WheelieBar * stride) + at] = seen.WheelieBarForce;
+        columns[((int)Signal.AxleTorque * stride) + at] = seen.AxleTorque;
+        columns[((int)Signal.RearPlace * stride) + at] = seen.RearWheelPlace;
+        columns[((int)Signal.Acceleration * stride) + at] = seen.Acceleration;
+        columns[((int)Signal.Pitch * stride) + at] = seen.Pitch;
+        columns[((int)Signal.EnergyResidual * stride) + at] = seen.EnergyResidual;
+    }
+}
