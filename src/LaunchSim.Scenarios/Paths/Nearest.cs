@@ -7,7 +7,7 @@ internal static class Nearest
     public static string? To(string word, IEnumerable<string> candidates)
     {
         string? best = null;
-        int least = Math.Max(2, word.Length / 3) + 1;
+        int least = word.Length <= 3 ? 2 : Math.Max(2, word.Length / 3) + 1;
         foreach (string candidate in candidates)
         {
             int distance = Distance(word, candidate);

@@ -9,7 +9,6 @@ internal sealed class Binder
     private readonly Findings _findings;
     private readonly ReadPurpose _purpose;
     private readonly BoundValues _values = new();
-    private readonly HashSet<string> _tried = new(StringComparer.Ordinal);
 
     private Binder(ReadPurpose purpose, Findings findings) => (_purpose, _findings) = (purpose, findings);
 
@@ -17,7 +16,7 @@ internal sealed class Binder
     {
         var binder = new Binder(purpose, findings);
         binder.BindSection(ScenarioKeys.Whole, root, "", root.Place);
-        binder.Shifts();
+        binder.Shifts(root);
         return binder._values;
     }
 
@@ -41,7 +40,7 @@ internal sealed class Binder
 
             if (value is null)
             {
-                if (certain)
+                if (certain && !Mistyped(key, active, map))
                 {
                     Missing(key, at, place);
                 }
@@ -58,7 +57,7 @@ internal sealed class Binder
 
         foreach (KeyValuePair<ScalarNode, Node> entry in map.Entries)
         {
-            if (!active.Exists(key => key.Name == entry.Key.Text))
+            if (!IsKnown(active, entry.Key.Text))
             {
                 Unknown(section, active, map, entry, path);
             }
@@ -66,7 +65,7 @@ internal sealed class Binder
     }
 
     /// <summary>Shifts need their speed and time; a single gear does not.</summary>
-    private void Shifts()
+    private void Shifts(MapNode root)
     {
         const string Gears = "driveline.gears";
         if (_values.Find(Gears + ".ratios") is not { Quantity.Count: > 1 } ratios)
@@ -77,7 +76,7 @@ internal sealed class Binder
         foreach (string name in new[] { "shift_at", "shift_time" })
         {
             SchemaKey key = Paths.ScenarioPath.Known[$"{Gears}.{name}"];
-            if (!_tried.Contains(key.Path))
+            if (((root.Get("driveline") as MapNode)?.Get("gears") as MapNode)?.Get(name) is null)
             {
                 Missing(new SchemaKey(key.Name, key.Kind, Need.Run, key.What, key.Measure, key.Example, null), key.Path, ratios.Place);
             }
@@ -186,11 +185,39 @@ internal sealed class Binder
         }
 
         string allowed = string.Join(", ", active.Select(key => key.Name));
-        string mend = Nearest.To(name, active.Select(key => key.Name)) is { } near ? $"did you mean `{near}`?"
-            : section.Forms.FirstOrDefault(form => form.Section.All().Any(key => key.Name == name)) is { } form ? $"it belongs to {(section.Selector is null ? "" : $"{section.Selector}: ")}{form.Name}"
+        string mend = section.Forms.FirstOrDefault(form => form.Section.All().Any(key => key.Name == name)) is { } form ? $"it belongs to {(section.Selector is null ? "" : $"{section.Selector}: ")}{form.Name}"
+            : Nearest.To(name, active.Select(key => key.Name)) is { } near ? $"did you mean `{near}`?"
             : ElsewhereThan(at, name) is { } other ? $"`{name}` is known as {other}"
             : "take it away";
         _findings.Error(entry.Key.Place, at, $"the unknown key {quoted}", allowed, mend);
+    }
+
+    /// <summary>Whether the key is there under a mistyped name, which is error enough.</summary>
+    private static bool Mistyped(SchemaKey key, List<SchemaKey> active, MapNode map)
+    {
+        foreach (KeyValuePair<ScalarNode, Node> entry in map.Entries)
+        {
+            if (!IsKnown(active, entry.Key.Text)
+                && (entry.Key.Text.StartsWith(key.Name + ":", StringComparison.Ordinal) || Nearest.To(entry.Key.Text, active.Select(other => other.Name)) == key.Name))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsKnown(List<SchemaKey> active, string name)
+    {
+        foreach (SchemaKey key in active)
+        {
+            if (key.Name == name)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static string? ElsewhereThan(string at, string name) =>
@@ -201,7 +228,8 @@ internal sealed class Binder
         for (int i = 1; i < map.Entries.Count; i++)
         {
             if (ReferenceEquals(map.Entries[i].Key, key) && map.Entries[i - 1].Value is ScalarNode before
-                && before.Text.Length > 0 && char.IsAsciiDigit(before.Text[^1]) && key.Text.Length > 0 && char.IsAsciiDigit(key.Text[0]))
+                && before.Text.Length > 0 && before.Text.All(char.IsAsciiDigit) && key.Text.Length > 0 && char.IsAsciiDigit(key.Text[0])
+                && !key.Text.Contains('.', StringComparison.Ordinal))
             {
                 return $"{before.Text}.{key.Text}";
             }
@@ -214,14 +242,12 @@ internal sealed class Binder
 
     private void BindValue(SchemaKey key, Node node, string path, Place keyPlace, string parent)
     {
-        _ = _tried.Add(path);
         switch (key.Kind)
         {
             case SectionKind { Section: var section }:
                 if (node is MapNode map)
                 {
-                    _values.AddSection(path, keyPlace);
-                    BindSection(section, map, path, keyPlace);
+                    BindPart(section, map, path, keyPlace);
                 }
                 else
                 {
@@ -242,6 +268,25 @@ internal sealed class Binder
                 }
 
                 break;
+        }
+    }
+
+    /// <summary>A section that was bound before, without a finding, gives the same values again: a variation only binds what it changed.</summary>
+    private void BindPart(Section section, MapNode map, string path, Place keyPlace)
+    {
+        if (map.Bound is { } known && known.Section == section && known.Path == path && known.Purpose == _purpose)
+        {
+            _values.Replay(known);
+            return;
+        }
+
+        BoundMark mark = _values.Mark();
+        int found = _findings.Count;
+        _values.AddSection(path, keyPlace);
+        BindSection(section, map, path, keyPlace);
+        if (_findings.Count == found)
+        {
+            map.Bound = _values.Since(mark, section, path, _purpose);
         }
     }
 

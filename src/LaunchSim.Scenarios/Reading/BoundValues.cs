@@ -1,33 +1,59 @@
+using LaunchSim.Scenarios.Schema;
 using LaunchSim.Vehicle;
 
 namespace LaunchSim.Scenarios.Reading;
 
-/// <summary>All values of a scenario by path, and which sections and forms it has.</summary>
+/// <summary>All values of a scenario by path, and which sections and lists it has.</summary>
 internal sealed class BoundValues
 {
-    private readonly Dictionary<string, Bound> _values = new(160, StringComparer.Ordinal);
-    private readonly Dictionary<string, Place> _sections = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, int> _lists = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Bound> _values = new(192, StringComparer.Ordinal);
+    private readonly List<Bound> _order = new(128);
+    private readonly List<KeyValuePair<string, Place>> _sections = new(32);
+    private readonly List<KeyValuePair<string, int>> _lists = [];
     private readonly List<string> _missing = [];
 
-    public IReadOnlyDictionary<string, Bound> All => _values;
+    /// <summary>The values in the order of the schema.</summary>
+    public IReadOnlyList<Bound> All => _order;
 
     /// <summary>Paths that a run needs and that are not there.</summary>
     public IReadOnlyList<string> MissingForRun => _missing;
 
     public IReadOnlyList<Choice> Choices { get; set; } = [];
 
-    public void Add(Bound bound) => _values[bound.Path] = bound;
+    public void Add(Bound bound)
+    {
+        _values[bound.Path] = bound;
+        _order.Add(bound);
+    }
 
-    public void AddSection(string path, Place place) => _sections[path] = place;
+    public void AddSection(string path, Place place) => _sections.Add(new(path, place));
 
-    public void AddList(string path, int count) => _lists[path] = count;
+    public void AddList(string path, int count) => _lists.Add(new(path, count));
 
     public void AddMissing(IEnumerable<string> paths) => _missing.AddRange(paths);
 
-    public bool HasSection(string path) => _sections.ContainsKey(path);
+    public BoundMark Mark() => new(_order.Count, _sections.Count, _lists.Count, _missing.Count);
 
-    public int CountOf(string list) => _lists.GetValueOrDefault(list);
+    /// <summary>What was bound since a mark.</summary>
+    public BoundPart Since(BoundMark mark, Section section, string path, ReadPurpose purpose) => new(
+        section, path, purpose, [.. _order[mark.Values..]], [.. _sections[mark.Sections..]], [.. _lists[mark.Lists..]], [.. _missing[mark.Missing..]]);
+
+    /// <summary>Adds what was bound another time.</summary>
+    public void Replay(BoundPart part)
+    {
+        foreach (Bound bound in part.Values)
+        {
+            Add(bound);
+        }
+
+        _sections.AddRange(part.Sections);
+        _lists.AddRange(part.Lists);
+        _missing.AddRange(part.Missing);
+    }
+
+    public bool HasSection(string path) => _sections.Exists(section => section.Key == path);
+
+    public int CountOf(string list) => _lists.Find(entry => entry.Key == list).Value;
 
     /// <summary>The value at a path, or null when it is not there or was refused.</summary>
     public Bound? Find(string path) => _values.GetValueOrDefault(path);
@@ -42,9 +68,10 @@ internal sealed class BoundValues
                 return bound.Place;
             }
 
-            if (_sections.TryGetValue(path, out Place place))
+            int section = _sections.FindIndex(entry => entry.Key == path);
+            if (section >= 0)
             {
-                return place;
+                return _sections[section].Value;
             }
 
             int dot = path.LastIndexOf('.');

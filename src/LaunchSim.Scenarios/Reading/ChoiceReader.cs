@@ -120,6 +120,12 @@ internal sealed class ChoiceReader(MapNode root, ReadPurpose purpose, BoundValue
 
     private string[]? NoBracket(ScalarNode node, ScenarioPath path)
     {
+        // A bracket that was refused has had its own error.
+        if (findings.HasErrors)
+        {
+            return null;
+        }
+
         findings.Error(node.Place, path.Text, "`all` at a place without a bracket with holes", "a bracket with holes", "write {holes: {NAME: point, …}, use: NAME} there first");
         return null;
     }

@@ -13,21 +13,28 @@ internal sealed class Findings
 
     public bool HasErrors => _errors.Count > 0;
 
+    /// <summary>How much was found so far, doubled findings included.</summary>
+    public int Count { get; private set; }
+
     public IReadOnlyList<Diagnostic> Warnings => _warnings;
 
     public IReadOnlyList<Diagnostic> Errors()
     {
+        // In the order of the file, the files in the order in which something was found in them.
+        List<string> files = [.. _errors.Select(error => error.File).Distinct()];
+        List<Diagnostic> sorted = [.. _errors.OrderBy(error => files.IndexOf(error.File)).ThenBy(error => error.Line).ThenBy(error => error.Column)];
         if (_more > 0)
         {
-            Diagnostic last = _errors[^1];
-            return [.. _errors, last with { Message = $"{_more} more errors, not shown", Allowed = "", Mend = "mend those above first", Path = "" }];
+            Diagnostic last = sorted[^1];
+            return [.. sorted, last with { Message = $"{_more} more errors, not shown", Allowed = "", Mend = "mend those above first", Path = "" }];
         }
 
-        return [.. _errors];
+        return sorted;
     }
 
     public void Error(Place place, string path, string found, string allowed = "", string mend = "")
     {
+        Count++;
         if (!_seen.Add((place, found)))
         {
             return;
@@ -45,6 +52,7 @@ internal sealed class Findings
 
     public void Warning(Place place, string path, string found, string allowed = "", string mend = "")
     {
+        Count++;
         if (_warnings.Count < Most)
         {
             _warnings.Add(Build(Severity.Warning, place, path, found, allowed, mend));

@@ -30,6 +30,9 @@ internal sealed class MapNode(Place place, IReadOnlyList<KeyValuePair<ScalarNode
     /// <summary>Written as {a: b}: a comma there parts entries.</summary>
     public bool InBraces { get; } = inBraces;
 
+    /// <summary>What binding this section gave; the tree never changes, so it holds for good.</summary>
+    public BoundPart? Bound { get; set; }
+
     public Node? Get(string key)
     {
         foreach (KeyValuePair<ScalarNode, Node> entry in Entries)

@@ -173,11 +173,9 @@ internal sealed class NodeReader
             glued = GluedColon(lines[i - 1]) ? (i, lines[i - 1].Trim()) : null;
         }
 
-        string indent = line[..(line.Length - line.TrimStart().Length)];
-        if (indent.Contains('\t', StringComparison.Ordinal))
+        if (Tab(lines, place.Line, message) is { } tab)
         {
-            int column = indent.IndexOf('\t', StringComparison.Ordinal) + 1;
-            _findings.Error(place with { Column = column }, "", "a tab at the start of a line", "spaces there", "indent with spaces");
+            _findings.Error(place with { Line = tab.Line, Column = tab.Column }, "", "a tab at the start of a line", "spaces there", "indent with spaces");
         }
         else if (glued is { } found)
         {
@@ -188,6 +186,23 @@ internal sealed class NodeReader
             string found2 = line.Trim().Length > 0 ? $"{Shown.Quoted(line)}, which does not read as YAML" : "a text that does not read as YAML";
             _findings.Error(place, "", $"{found2} ({Sentence(message)})", "`key: value` lines, each section indented below its name", "look at the indentation, and at quotes and braces that were not closed");
         }
+    }
+
+    private static (int Line, int Column)? Tab(string[] lines, int from, string message)
+    {
+        // The parser may name the place where the section began, not the tab's.
+        int to = message.Contains("tab", StringComparison.OrdinalIgnoreCase) ? lines.Length : Math.Min(from, lines.Length);
+        for (int i = from; i <= to; i++)
+        {
+            string line = lines[i - 1];
+            int tab = line.IndexOf('\t', StringComparison.Ordinal);
+            if (tab >= 0 && line.AsSpan(0, tab).Trim().Length == 0)
+            {
+                return (i, tab + 1);
+            }
+        }
+
+        return null;
     }
 
     private static bool GluedColon(string line)

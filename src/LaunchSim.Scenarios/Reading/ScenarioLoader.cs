@@ -28,7 +28,9 @@ internal sealed class ScenarioLoader(Findings findings)
         return Load(full, path, new Place(path, 1, 1), []);
     }
 
-    public MapNode? LoadText(string text, string shown, string? folder) =>
+    public MapNode? LoadText(string text, string shown, string? folder) => LoadPlain(text.StartsWith('\ufeff') ? text[1..] : text, shown, folder);
+
+    private MapNode? LoadPlain(string text, string shown, string? folder) =>
         ScenarioText.Accept(text, shown, findings) ? Resolve(Tree(text, shown), shown, folder, [new(shown, shown)]) : null;
 
     private MapNode? Load(string full, string shown, Place askedFrom, List<(string Full, string Shown)> chain)

@@ -12,7 +12,7 @@ internal static class ScenarioParts
     public static Dictionary<string, Doubt> Doubts(BoundValues values)
     {
         var doubts = new Dictionary<string, Doubt>(StringComparer.Ordinal);
-        foreach (Bound bound in values.All.Values)
+        foreach (Bound bound in values.All)
         {
             AddDoubts(doubts, bound);
         }
@@ -23,7 +23,7 @@ internal static class ScenarioParts
     public static Dictionary<string, Bracket> Brackets(BoundValues values)
     {
         var brackets = new Dictionary<string, Bracket>(StringComparer.Ordinal);
-        foreach (Bound bound in values.All.Values)
+        foreach (Bound bound in values.All)
         {
             if (bound.Holes is not null)
             {
@@ -56,7 +56,7 @@ internal static class ScenarioParts
     {
         int shop = 0;
         int si = 0;
-        foreach (Bound bound in values.All.Values)
+        foreach (Bound bound in values.All)
         {
             Quantity? quantity = bound.Quantity ?? bound.Holes?[0].Value.Quantity ?? bound.Clicks?[0].Value.Quantity;
             shop += quantity?.Unit.System == Units.UnitSystem.Shop ? 1 : 0;

@@ -30,7 +30,7 @@ internal sealed class ValueBinder(BoundValues values, Findings findings)
         Quantity? quantity = QuantityReader.Read(scalar.Quantity, kind, out QuantityProblem? problem);
         if (problem is not null)
         {
-            findings.Error(scalar.PlaceOf(problem.At), path, problem.Found, Binder.Allowed(key), $"{problem.Mend} (as in {key.Name}: {example})");
+            findings.Error(scalar.PlaceOf(problem.At), path, problem.Found, Binder.Allowed(key), problem.Mend.Contains("as in", StringComparison.Ordinal) || problem.Mend.StartsWith("write the decimals", StringComparison.Ordinal) ? problem.Mend : $"{problem.Mend}, as in {key.Name}: {example}");
         }
 
         return quantity;

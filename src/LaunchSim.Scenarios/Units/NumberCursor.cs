@@ -13,8 +13,15 @@ internal struct NumberCursor(string source)
 
     public readonly char Peek => At < source.Length ? source[At] : '\0';
 
-    public readonly bool AtNumber =>
-        char.IsAsciiDigit(Peek) || (Peek is '.' or '+' or '-' or '−' && At + 1 < source.Length && (char.IsAsciiDigit(source[At + 1]) || source[At + 1] == '.'));
+    public readonly bool AtNumber
+    {
+        get
+        {
+            int at = Peek is '+' or '-' or '−' ? At + 1 : At;
+            at = at < source.Length && source[at] == '.' ? at + 1 : at;
+            return at < source.Length && char.IsAsciiDigit(source[at]);
+        }
+    }
 
     /// <summary>How many characters a ± takes at a place, 0 when there is none.</summary>
     public static int PlusMinusWidth(string text, int at) =>

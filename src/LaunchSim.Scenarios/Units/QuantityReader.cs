@@ -50,7 +50,7 @@ internal static class QuantityReader
     {
         string? nearest = UnitSuggestion.For(text.UnitText, unknown, kind);
         string mend = nearest is not null ? $"did you mean `{nearest}`? "
-            : kind.Units.Count == 0 ? "write a bare number. " : "";
+            : "";
         string what = unknown.Length == 0 || unknown == text.UnitText ? $"`{text.UnitText}`, which is not a known unit" : $"`{text.UnitText}`, in which `{unknown}` is not a known unit";
         return new(text.UnitAt, what, mend + Usual(kind));
     }
@@ -58,10 +58,10 @@ internal static class QuantityReader
     private static QuantityProblem WrongDimension(QuantityText text, QuantityKind kind, Unit unit)
     {
         string found = QuantityKind.NameOf(unit.Dimension) is { } name ? $"`{text.Source.Trim()}`, {name}" : $"`{text.Source.Trim()}`, a unit of another kind";
-        string mend = kind == QuantityKind.Force && unit.Text == "kg" ? "a scale that reads in kilograms gives kgf. " : "";
+        string mend = kind == QuantityKind.Force && unit.Text == "kg" ? "a scale that reads in kilograms gives kgf; " : "";
         return new(text.UnitAt, found, mend + Usual(kind));
     }
 
     private static string Usual(QuantityKind kind) =>
-        kind.Units.Count == 0 ? $"{kind.Name} is wanted here" : $"{kind.Name} is wanted here, in {string.Join(", ", kind.Units)} or the like";
+        kind.Units.Count == 0 ? $"write {kind.Name}" : $"write {kind.Name} in one of {string.Join(", ", kind.Units)} or the like";
 }

@@ -101,6 +101,7 @@ internal static class UnitTable
 
         Si(Work, 1, "Nm", "J");
         Si(Work, 1000, "kNm", "kJ");
+        Shop(Work, 12 * Inch * PoundForce, "ftlb", "lbft");
         Si(Power, 1, "W");
         Si(Power, 1000, "kW");
         Shop(Power, 550 * 12 * Inch * PoundForce, "hp");

@@ -1,0 +1,45 @@
+using System.Text.RegularExpressions;
+using LaunchSim.Scenarios.Units;
+
+namespace LaunchSim.Scenarios.Schema;
+
+/// <summary>
+/// The notation of numbers and units as regular expressions for the JSON Schema. They know the symbols of units but not
+/// their dimensions: what an editor lets pass may still be refused by the reader, never the other way round.
+/// </summary>
+internal static class Patterns
+{
+    private const string Number = @"[+\-−]?(?:\d+(?:-\d+)?/\d+|(?:\d+\.?\d*|\.\d+)(?:[eE][+\-]?\d+)?)";
+    private const string PlusMinus = @"\s*(?:±|\+-|\+/-)\s*";
+    private const string Doubt = $"(?:{PlusMinus}{Number})?";
+    private const string Next = @"(?:\s+|\s*,\s+)";
+    private const string RowDoubt = $"(?:{PlusMinus}{Number}\\s*%)?";
+
+    private static readonly string Unit = BuildUnit();
+
+    /// <summary>One bare number.</summary>
+    public static string Bare { get; } = $@"^\s*{Number}{Doubt}\s*%?\s*$";
+
+    /// <summary>Several bare numbers.</summary>
+    public static string BareRow { get; } = $@"^\s*{Number}(?:{Doubt}|(?:{Next}{Number})*)\s*%?{RowDoubt}\s*$";
+
+    /// <summary>One number with its unit.</summary>
+    public static string Quantity { get; } = $@"^\s*{Number}{Doubt}\s*{Unit}\s*$";
+
+    /// <summary>Several numbers, then one unit.</summary>
+    public static string Row { get; } = $@"^\s*{Number}(?:{Doubt}|(?:{Next}{Number})*)\s*{Unit}{RowDoubt}\s*$";
+
+    /// <summary>A point: two numbers, then one unit.</summary>
+    public static string Point { get; } = $@"^\s*{Number}{Doubt}{Next}{Number}{Doubt}\s*{Unit}\s*$";
+
+    /// <summary>A click. A key of the schema itself, where some validators stumble over a slash.</summary>
+    public static string Click { get; } = $@"^\s*{Number}\s*$".Replace("/", @"\x2F", StringComparison.Ordinal);
+
+    private static string BuildUnit()
+    {
+        IEnumerable<string> symbols = UnitTable.Symbols.Keys.OrderByDescending(symbol => symbol.Length).ThenBy(symbol => symbol, StringComparer.Ordinal).Select(Regex.Escape);
+        const string Power = @"(?:\^[\-−]?\d|⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹])?";
+        string factor = $@"(?:√|sqrt(?=\())?\(*(?:{string.Join('|', symbols)}){Power}(?:\){Power})*";
+        return $@"(?:1?/\s*)?{factor}(?:\s*[·⋅*/‑\-]\s*(?:1/)?{factor})*";
+    }
+}

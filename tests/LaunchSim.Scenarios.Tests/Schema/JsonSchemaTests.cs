@@ -1,0 +1,128 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using Json.Schema;
+using LaunchSim.Scenarios.Reading;
+using LaunchSim.Scenarios.Schema;
+
+namespace LaunchSim.Scenarios.Tests.Schema;
+
+/// <summary>The JSON Schema against an independent validator (JsonSchema.Net): it accepts what the reader accepts, and catches what an editor should.</summary>
+public partial class JsonSchemaTests
+{
+    private static readonly JsonSchema Compiled = JsonSchema.FromText(ScenarioSchema.ToJsonText());
+
+    public static TheoryData<string> Shipped => [.. Directory.GetFiles(Path.Combine(Files.Root, "scenarios"), "*.yaml").Select(file => Path.GetFileName(file)!)];
+
+    [Theory]
+    [MemberData(nameof(Shipped))]
+    public void JsonSchema_ShippedScenario_Accepted(string name)
+    {
+        string text = File.ReadAllText(Path.Combine(Files.Root, "scenarios", name));
+        Assert.StartsWith("# yaml-language-server: $schema=scenario.schema.json", text, StringComparison.Ordinal);
+        Assert.True(Accepts(text));
+    }
+
+    [Theory]
+    [InlineData("name: v\nbase: door-car.yaml\n")]
+    [InlineData("base: door-car.yaml\nchange:\n  rear.linkage.upper.body.use: 3\n  car.ride_height.rear: +0.5 in\n  car.ballast[0].mass: 30 lb\n  rear.damper.extension.clicks.6: 0 1 2 3 4 5 lb\n  rear.linkage.lower.body: 21 ±1 9 in\n  rear.linkage.lower.body.up: 9-5/8 in\n  rear.linkage.upper.body.holes.2.up: 14 in\n  track.grip: 0.9\n  rear.wheelie_bar: {wheel: -58 4 in, rate: 800 lb/in, damping: 8 lb·s/in}\n")]
+    [InlineData("base: b.yaml\nchoices:\n  rear.spring.rate: {values: 130 150 lb/in, minutes: 40}\n  car.ballast[0].at.up: {values: 8 to 10 by 1 in, minutes: 2}\n")]
+    public void JsonSchema_Variant_Accepted(string text) => Assert.True(Accepts(text));
+
+    [Fact]
+    public void JsonSchema_PartFile_Accepted() => Assert.True(Accepts(Samples.Part));
+
+    [Theory]
+    [InlineData(Samples.EngineClutch)]
+    [InlineData(Samples.EngineConverter)]
+    public void JsonSchema_OtherDrivelines_Accepted(string driveline) => Assert.True(Accepts(Samples.WithDriveline(driveline)));
+
+    [Theory]
+    [InlineData("105.5in")]
+    [InlineData("2.68 m")]
+    [InlineData("105-1/2 ±1/16 in")]
+    [InlineData("105.5 +-1 in")]
+    [InlineData("8 ft")]
+    [InlineData("1.0e2 in")]
+    public void JsonSchema_LegalLength_Accepted(string length)
+    {
+        string text = Files.DoorCarWith("wheelbase: 105.5 in", $"wheelbase: {length}");
+        Assert.True(Accepts(text));
+        Assert.Empty(new ScenarioReader().ReadText(text, "x").Errors);
+    }
+
+    [Theory]
+    [InlineData("wheelbase: 105.5 in", "wheelbase: 105.5")]
+    [InlineData("wheelbase: 105.5 in", "wheelbase: 105.5 inn")]
+    [InlineData("wheelbase: 105.5 in", "wheelbase: in")]
+    [InlineData("wheelbase: 105.5 in", "wheelbase: 105,5 in")]
+    [InlineData("wheelbase: 105.5 in", "wheelbse: 105.5 in")]
+    [InlineData("wheelbase: 105.5 in", "wheelbase: [105.5 in]")]
+    [InlineData("  wheelbase: 105.5 in\n", "")]
+    [InlineData("type: four-link", "type: five-link")]
+    [InlineData("type: four-link", "type: ladder-bar")]
+    [InlineData("sliding_ratio: 0.65", "sliding_ratio: 1.2")]
+    [InlineData("lower: {axle: 1.0 7.6 in", "lower: {axle: 1.0 in")]
+    [InlineData("use: 2}", "uses: 2}")]
+    [InlineData(", use: 2}", "}")]
+    [InlineData("set: 6", "set: six")]
+    [InlineData("minutes: 12", "minute: 12")]
+    [InlineData("rear.spring.rate:", "rear.spring.rat:")]
+    [InlineData("track: {grip: 1.0}", "track: {grip: 1.0 lb}")]
+    [InlineData("type: axle-torque", "type: engine")]
+    public void JsonSchema_WrongFile_Refused(string part, string replacement)
+    {
+        string text = Files.DoorCarWith(part, replacement);
+        Assert.False(Accepts(text));
+        Assert.NotEmpty(new ScenarioReader().ReadText(text, "x").Errors);
+    }
+
+    [Theory]
+    [InlineData("base: b.yaml\ncar: {}\n")]
+    [InlineData("change: {}\n")]
+    [InlineData("base: b.yaml\nchange:\n  rear.spring.rat: 3 lb/in\n")]
+    [InlineData("base: b.yaml\nchange:\n  rear.spring.rate: 3\n")]
+    [InlineData("base: b.yaml\nchange:\n  car.ballast[x].mass: 3 lb\n")]
+    public void JsonSchema_WrongVariant_Refused(string text) => Assert.False(Accepts(text));
+
+    [Fact]
+    public void Examples_OfEveryKey_MatchTheirOwnSchema()
+    {
+        foreach (SchemaKey key in LaunchSim.Scenarios.Paths.ScenarioPath.Known.Values)
+        {
+            string? pattern = key.Kind switch
+            {
+                NumberKind number => number.Quantity == LaunchSim.Scenarios.Units.QuantityKind.Number ? Patterns.Bare : Patterns.Quantity,
+                RowKind row => row.Quantity == LaunchSim.Scenarios.Units.QuantityKind.Number ? Patterns.BareRow : Patterns.Row,
+                PointKind => Patterns.Point,
+                _ => null,
+            };
+            if (pattern is not null)
+            {
+                Assert.Matches(pattern, key.Example);
+            }
+        }
+    }
+
+    internal static bool Accepts(string yaml)
+    {
+        var findings = new Findings();
+        Node root = NodeReader.Read(yaml, "x", findings)!;
+        Assert.False(findings.HasErrors);
+        return Compiled.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(ToJson(root))).IsValid;
+    }
+
+    /// <summary>What an editor's YAML 1.2 core schema makes of a tree: plain numbers become numbers.</summary>
+    private static JsonNode? ToJson(Node node) => node switch
+    {
+        MapNode map => new JsonObject(map.Entries.Select(entry => KeyValuePair.Create(entry.Key.Text, ToJson(entry.Value)))),
+        ListNode list => new JsonArray([.. list.Items.Select(ToJson)]),
+        ScalarNode { Text: "" } => null,
+        ScalarNode scalar when CoreNumber().IsMatch(scalar.Text) => JsonValue.Create(double.Parse(scalar.Text, CultureInfo.InvariantCulture)),
+        ScalarNode scalar => JsonValue.Create(scalar.Text),
+        _ => throw new InvalidOperationException(),
+    };
+
+    [GeneratedRegex(@"^[-+]?(\.[0-9]+|[0-9]+(\.[0-9]*)?)([eE][-+]?[0-9]+)?$")]
+    private static partial Regex CoreNumber();
+}
