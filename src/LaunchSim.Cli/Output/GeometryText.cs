@@ -9,6 +9,7 @@ namespace LaunchSim.Cli.Output;
 internal static class GeometryText
 {
     private const string Heard = "(common practice, no source)";
+    private static readonly bool[] NumberThenWords = [true, false];
 
     /// <summary>The whole text.</summary>
     /// <param name="report">What the side view tells.</param>
@@ -45,12 +46,12 @@ internal static class GeometryText
                 "upper bar" => $"climbing to the front; -10 to -15°, falling to the front, is heard {Heard}",
                 _ => "climbing to the front",
             };
-            table.Add(bar.Name, readout.Angle.Signed(bar.Climb), range);
+            table.Add(bar.Name, Readout.Angle.Signed(bar.Climb), range);
         }
 
         if (report.Scenario.Geometry.PinionAngle is { } pinion)
         {
-            table.Add("pinion", readout.Angle.Signed(pinion), "nose up, as entered");
+            table.Add("pinion", Readout.Angle.Signed(pinion), "nose up, as entered");
         }
 
         _ = text.Append('\n').Append(table);
@@ -72,13 +73,13 @@ internal static class GeometryText
         }
 
         IReadOnlyList<BarAngle> bars = report.View.Line.Bars;
-        var table = new TextTable([false, .. report.Brackets.Select(_ => false), true, true, true, true, .. bars.SelectMany(_ => new[] { true, false })]);
+        var table = new TextTable([false, .. report.Brackets.Select(_ => false), true, true, true, true, .. bars.SelectMany(_ => NumberThenWords)]);
         table.Add(["", .. report.Brackets.Select(path => path["rear.linkage.".Length..]), "percent", "IC ahead", "IC up", "neutral line", .. bars.SelectMany(bar => new[] { bar.Name, "length" })]);
         foreach (HoleRow row in report.Holes)
         {
             string[] start = [row.Present ? "*" : "", .. row.Holes];
             table.Add(row.Line is { } line
-                ? [.. start, .. Line(line, report, readout), .. line.Bars.SelectMany((bar, i) => new[] { readout.Angle.Signed(bar.Climb), BarLengthWords.Of(row.Bars[i], readout) })]
+                ? [.. start, .. Line(line, report, readout), .. line.Bars.SelectMany((bar, i) => new[] { Readout.Angle.Signed(bar.Climb), BarLengthWords.Of(row.Bars[i], readout) })]
                 : [.. start, "cannot be put together, or the car cannot stand with it"]);
         }
 
@@ -112,7 +113,7 @@ internal static class GeometryText
         table.Add(["body up", "percent", "IC ahead", "IC up", "neutral line", .. bars.Select(bar => bar.Name), "pinion change"]);
         foreach (TravelRow row in rows)
         {
-            table.Add([readout.Travel.Signed(row.BodyUp), .. Line(row.Line, report, readout), .. row.Line.Bars.Select(bar => readout.Angle.Signed(bar.Climb)), readout.Angle.Signed(row.PinionChange)]);
+            table.Add([readout.Travel.Signed(row.BodyUp), .. Line(row.Line, report, readout), .. row.Line.Bars.Select(bar => Readout.Angle.Signed(bar.Climb)), Readout.Angle.Signed(row.PinionChange)]);
         }
 
         _ = text.Append("\nThrough the travel: the body moved straight up and down, the rear wheel where it stands\n").Append(table);

@@ -36,7 +36,7 @@ internal sealed class OutputFile
             }
 
             // A link is followed, so that it stays one.
-            string target = File.ResolveLinkTarget(full, true)?.FullName ?? full;
+            string target = (File.Exists(full) ? File.ResolveLinkTarget(full, true)?.FullName : null) ?? full;
             if (InputFiles.IsScenario(path) || InputFiles.IsScenario(target) || inputs.Any(input => SameFile(input, target)))
             {
                 throw new InputException($"`{path}` is a scenario, which is never overwritten; name a {kind.Extension} file");

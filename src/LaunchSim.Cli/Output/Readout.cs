@@ -31,7 +31,7 @@ internal sealed class Readout(UnitSystem system)
     public Scale ShaftSpeed => IsShop ? new("in/s", Inch, 1) : new("mm/s", 0.001, 0);
 
     /// <summary>An acceleration.</summary>
-    public Scale Acceleration => new("g", Gravity, 2);
+    public static Scale Acceleration => new("g", Gravity, 2);
 
     /// <summary>A force.</summary>
     public Scale Force => IsShop ? new("lb", PoundForce, 0) : new("N", 1, 0);
@@ -40,7 +40,7 @@ internal sealed class Readout(UnitSystem system)
     public Scale Torque => IsShop ? new("lb-ft", PoundForce * Foot, 0) : new("N·m", 1, 0);
 
     /// <summary>An angle.</summary>
-    public Scale Angle => new("°", Math.PI / 180, 1);
+    public static Scale Angle => new("°", Math.PI / 180, 1);
 
     /// <summary>A time.</summary>
     public static Scale Time => new("s", 1, 3);

@@ -50,8 +50,8 @@ internal static class StaticLineWords
     {
         // The noun was said with the first one.
         string name = isFurther ? bar.Name.Replace(" bar", "", StringComparison.Ordinal) : bar.Name;
-        return readout.Angle.IsZero(bar.Climb) ? $"{name} is level"
-            : bar.Climb > 0 ? $"{name} climbs {readout.Angle.Text(bar.Climb)}"
-            : $"{name} falls {readout.Angle.Text(-bar.Climb)}";
+        return Readout.Angle.IsZero(bar.Climb) ? $"{name} is level"
+            : bar.Climb > 0 ? $"{name} climbs {Readout.Angle.Text(bar.Climb)}"
+            : $"{name} falls {Readout.Angle.Text(-bar.Climb)}";
     }
 }
