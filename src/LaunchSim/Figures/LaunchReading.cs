@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Runtime.InteropServices;
 using LaunchSim.Dynamics;
 using LaunchSim.Launch;
 using LaunchSim.Vehicle;
@@ -6,21 +7,24 @@ using LaunchSim.Vehicle;
 namespace LaunchSim.Figures;
 
 /// <summary>
-/// A launch laid out for reading: all signals at the nodes, which are every millisecond and both ends of every step, so
-/// that a jump lies between two nodes of one instant. Between nodes the dense solution is asked. Shared by all families;
-/// hands its memory back when disposed. Not shared between threads.
+/// A launch laid out for reading: all signals at the nodes, which are every millisecond and the ends of every step. Where
+/// the modes change there are two nodes at one instant, before and after, and a jump or kink lies between them. Between
+/// nodes the dense solution is asked. Shared by all families; hands its memory back when disposed. Not shared between
+/// threads.
 /// </summary>
 public sealed class LaunchReading : IDisposable
 {
     /// <summary>Time between the nodes within a step, s; has nothing to do with the trace's sample.</summary>
     public const double Grid = 1e-3;
 
+    private const int NoSegment = -1;
+
     // Nearer than this a grid instant and a step's end count as one, s.
     private const double Rounding = 1e-9;
 
     private readonly SignalReader _reader;
     private readonly double[] _times, _columns;
-    private readonly int[] _steps, _gridNodes;
+    private readonly int[] _segments, _gridNodes;
     private readonly int _stride;
     private LaunchEvents? _events;
     private bool _disposed;
@@ -40,27 +44,37 @@ public sealed class LaunchReading : IDisposable
         _stride = (2 * solution.Steps) + GridRows;
         _times = ArrayPool<double>.Shared.Rent(_stride);
         _columns = ArrayPool<double>.Shared.Rent(_stride * SignalReader.Count);
-        _steps = ArrayPool<int>.Shared.Rent(_stride);
+        _segments = ArrayPool<int>.Shared.Rent(_stride);
         _gridNodes = ArrayPool<int>.Shared.Rent(GridRows);
         int row = 0;
+        Modes before = default;
         for (int step = 0; step < solution.Steps; step++)
         {
             (double start, double end) = solution.Step(step);
+            Modes modes = solution.Modes(step);
 
-            // A grid instant on a joint belongs to the later step: the values after a jump.
-            for (; row < GridRows && SampleGrid.Time(row, Grid) <= start + Rounding; row++)
+            // Steps that meet in the same modes share a node: there is neither jump nor kink between them.
+            if (step == 0 || !Same(before, modes))
             {
-                _gridNodes[row] = Nodes;
+                AddNode(step, start);
             }
 
-            AddNode(step, start);
+            // A grid instant on a joint shows the values after a jump.
+            for (; row < GridRows && SampleGrid.Time(row, Grid) <= start + Rounding; row++)
+            {
+                _gridNodes[row] = Nodes - 1;
+            }
+
             for (; row < GridRows && SampleGrid.Time(row, Grid) is double time && time < end - Rounding; row++)
             {
+                _segments[Nodes - 1] = step;
                 _gridNodes[row] = Nodes;
                 AddNode(step, time);
             }
 
+            _segments[Nodes - 1] = step;
             AddNode(step, end);
+            before = modes;
         }
 
         for (; row < GridRows; row++)
@@ -123,6 +137,12 @@ public sealed class LaunchReading : IDisposable
     public Extremum Smallest(Signal signal, double from = 0, double to = double.PositiveInfinity) =>
         ExtremumSearch.Find(this, signal, -1, from, to);
 
+    /// <summary>The smallest value from an extremum to the end of the run; at a jump only what comes after it.</summary>
+    /// <param name="signal">Which.</param>
+    /// <param name="after">An extremum of the same launch.</param>
+    public Extremum SmallestAfter(Signal signal, Extremum after) =>
+        ExtremumSearch.Find(this, signal, -1, after.Time, double.PositiveInfinity, after.Step);
+
     /// <summary>The first instant at which a signal is at or above a level, s; not a number when it never is.</summary>
     /// <param name="signal">Which.</param>
     /// <param name="level">The level.</param>
@@ -163,15 +183,21 @@ public sealed class LaunchReading : IDisposable
         _disposed = true;
         ArrayPool<double>.Shared.Return(_times);
         ArrayPool<double>.Shared.Return(_columns);
-        ArrayPool<int>.Shared.Return(_steps);
+        ArrayPool<int>.Shared.Return(_segments);
         ArrayPool<int>.Shared.Return(_gridNodes);
     }
 
-    /// <summary>The step to which a node belongs.</summary>
-    internal int StepOf(int node) => _steps[node];
+    /// <summary>The step between a node and the next; negative at a joint of two modes and behind the last node.</summary>
+    internal ReadOnlySpan<int> Segments => _segments.AsSpan(0, Nodes);
 
-    /// <summary>A signal by one step's dense output.</summary>
-    internal double At(Signal signal, int step, double time)
+    /// <summary>A step on whose dense output a node lies.</summary>
+    internal int StepOf(int node) => _segments[node] >= 0 ? _segments[node] : _segments[node - 1];
+
+    /// <summary>A signal by one step's dense output: at the step's end the value before a jump.</summary>
+    /// <param name="signal">Which.</param>
+    /// <param name="step">The step.</param>
+    /// <param name="time">Time since release, s, within the step.</param>
+    public double At(Signal signal, int step, double time)
     {
         Span<double> all = stackalloc double[SignalReader.Count];
         Solution.At(step, time, out Observation seen);
@@ -184,7 +210,11 @@ public sealed class LaunchReading : IDisposable
         Solution.At(step, time, out Observation seen);
         _reader.Write(seen, _columns, _stride, Nodes);
         _times[Nodes] = time;
-        _steps[Nodes] = step;
+        _segments[Nodes] = NoSegment;
         Nodes++;
     }
+
+    // Equal to the byte: where padding differs, a node too many does no harm.
+    private static bool Same(in Modes a, in Modes b) =>
+        MemoryMarshal.AsBytes(new ReadOnlySpan<Modes>(in a)).SequenceEqual(MemoryMarshal.AsBytes(new ReadOnlySpan<Modes>(in b)));
 }

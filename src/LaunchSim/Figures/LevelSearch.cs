@@ -54,12 +54,12 @@ internal static class LevelSearch
         return true;
     }
 
-    /// <summary>Where between a node and the next the signal passes the level; between two steps at their joint.</summary>
+    /// <summary>Where between a node and the next the signal passes the level; at a change of modes there.</summary>
     private static double Crossing(LaunchReading launch, Signal signal, double level, int node)
     {
         ReadOnlySpan<double> times = launch.Times, values = launch.Column(signal);
-        int step = launch.StepOf(node);
-        if (launch.StepOf(node + 1) != step)
+        int step = launch.Segments[node];
+        if (step < 0)
         {
             return times[node + 1];
         }

@@ -107,8 +107,10 @@ internal readonly struct SignalReader(StandingCar car)
         columns[((int)Signal.RearRise * stride) + at] = seen.RearRise;
         columns[((int)Signal.FrontGap * stride) + at] = -seen.FrontTravel;
         columns[((int)Signal.Separation * stride) + at] = seen.Separation;
-        columns[((int)Signal.RearLoad * stride) + at] = seen.RearLoad;
-        columns[((int)Signal.FrontLoad * stride) + at] = seen.FrontLoad;
+
+        // A tyre leaves the ground at a located instant, where its load is 0 but for rounding, either way.
+        columns[((int)Signal.RearLoad * stride) + at] = Math.Max(0, seen.RearLoad);
+        columns[((int)Signal.FrontLoad * stride) + at] = Math.Max(0, seen.FrontLoad);
         columns[((int)Signal.GripMargin * stride) + at] = seen.RearLoad > _leastLoad
             ? 1 - (Math.Abs(seen.RearThrust) / seen.RearLimit)
             : double.PositiveInfinity;

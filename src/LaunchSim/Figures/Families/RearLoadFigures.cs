@@ -44,7 +44,7 @@ internal sealed class RearLoadFigures : IFigureFamily
         figures.Set(Springs, seen.LoadViaSprings);
         figures.Set(Dampers, seen.LoadViaDampers);
         figures.Set(Other, seen.LoadViaOther);
-        Extremum lowest = launch.Smallest(Signal.RearLoad, hit.Time);
+        Extremum lowest = launch.SmallestAfter(Signal.RearLoad, hit);
         figures.Set(Lowest, lowest.Value);
         figures.Set(LowestTime, lowest.Time);
         figures.Set(Unrest, LoadUnrest(launch), NoFigure.TooShort);

@@ -5,10 +5,10 @@ internal sealed class StopFigures : IFigureFamily
 {
     private static readonly Stop[] Stops =
     [
-        new("front_top_stop", "front dampers top out", LaunchEventKind.FrontTopStop),
-        new("front_bottom_stop", "front dampers bottom", LaunchEventKind.FrontBottomStop),
-        new("rear_top_stop", "rear dampers top out", LaunchEventKind.RearTopStop),
-        new("rear_bottom_stop", "rear dampers bottom", LaunchEventKind.RearBottomStop),
+        new("front_top_stop", "front dampers", "top out", LaunchEventKind.FrontTopStop),
+        new("front_bottom_stop", "front dampers", "bottom", LaunchEventKind.FrontBottomStop),
+        new("rear_top_stop", "rear dampers", "top out", LaunchEventKind.RearTopStop),
+        new("rear_bottom_stop", "rear dampers", "bottom", LaunchEventKind.RearBottomStop),
     ];
 
     public string Title => "Damper stops";
@@ -23,14 +23,14 @@ internal sealed class StopFigures : IFigureFamily
         }
     }
 
-    private sealed class Stop(string key, string what, LaunchEventKind kind)
+    private sealed class Stop(string key, string who, string does, LaunchEventKind kind)
     {
-        private readonly string _never = $"the {what} never";
+        private readonly string _never = $"the {who} never {does}";
 
         private readonly FigureDefinition
-            _count = new($"{key}_count", $"{Capital(what)}, times", FigureUnit.Count, $"how often the {what}"),
-            _first = new($"{key}_first_s", $"{Capital(what)}, first", FigureUnit.Time, $"first time at which the {what}"),
-            _force = new($"{key}_force_n", $"{Capital(what)}, hardest", FigureUnit.Force, $"largest force of the stop when the {what}, per side");
+            _count = new($"{key}_count", $"{Capital(who)} {does}, times", FigureUnit.Count, $"how often the {who} {does}"),
+            _first = new($"{key}_first_s", $"{Capital(who)} {does}, first", FigureUnit.Time, $"first time at which the {who} {does}"),
+            _force = new($"{key}_force_n", $"{Capital(who)} {does}, hardest", FigureUnit.Force, $"largest force of the stop when the {who} {does}, per side");
 
         public IEnumerable<FigureDefinition> Definitions => [_count, _first, _force];
 
