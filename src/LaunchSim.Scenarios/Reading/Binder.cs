@@ -45,6 +45,10 @@ internal sealed class Binder
                     Missing(key, at, place);
                 }
             }
+            else if (IsNothing(value) && key is { Kind: TextKind, Need: Need.Optional })
+            {
+                // An empty line for notes is no mistake.
+            }
             else if (IsNothing(value))
             {
                 _findings.Error(name!.Place, at, $"nothing after `{key.Name}:`", Allowed(key), key.Example.Length > 0 ? $"write {key.Name}: {key.Example}" : "indent its keys below it, or take the key away");

@@ -151,6 +151,11 @@ internal static class JsonSchemaWriter
     private static JsonObject Described(SchemaKey key)
     {
         JsonObject schema = Value(key.Kind);
+        if (key is { Kind: TextKind, Need: Need.Optional })
+        {
+            schema["type"] = new JsonArray("string", "number", "boolean", "null");
+        }
+
         schema["description"] = $"{key.What}.{(key.Measure.Length > 0 ? $" How to get it: {key.Measure}." : "")}{(key.LeftOut is { } leftOut ? $" Left out: {leftOut}." : "")}";
         if (key.Example.Length > 0 && key.Kind is NumberKind or RowKind or PointKind or TextKind)
         {
@@ -225,7 +230,9 @@ internal static class JsonSchemaWriter
             }
         }
 
-        return Paths(properties, patterns);
+        JsonObject change = Paths(properties, patterns);
+        change["type"] = new JsonArray("object", "null");
+        return change;
 
         void Put(string path, string tail, JsonObject schema)
         {

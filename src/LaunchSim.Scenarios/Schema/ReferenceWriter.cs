@@ -11,48 +11,47 @@ internal static class ReferenceWriter
         var page = new StringBuilder(ReferenceText.Opening);
         foreach (SchemaKey key in ScenarioKeys.Whole.Keys.Where(key => key.Kind is not SectionKind))
         {
-            Line(page, key, key.Name);
+            Line(page, key, key.Name, "");
         }
 
         foreach (SchemaKey key in ScenarioKeys.Whole.Keys)
         {
             if (key.Kind is SectionKind { Section: var section })
             {
-                _ = page.Append("\n## `").Append(key.Name).Append("`\n\n").Append(key.What).Append('.').Append(Left(key)).Append("\n\n");
-                Section(page, section, "");
+                _ = page.Append("\n## `").Append(key.Name).Append("`\n\n").Append(key.What).Append(". ").Append(Left(key).TrimEnd()).Append("\n\n");
+                Section(page, section, "", "");
             }
         }
 
         return page.Append(ReferenceText.Closing).ToString();
     }
 
-    private static void Section(StringBuilder page, Section section, string within)
+    private static void Section(StringBuilder page, Section section, string within, string when)
     {
         foreach (SchemaKey key in section.Keys)
         {
             string name = within + key.Name;
-            Line(page, key, name);
+            Line(page, key, name, when);
             if (key.Kind is SectionKind { Section: var inner })
             {
-                Section(page, inner, name + ".");
+                Section(page, inner, name + ".", when);
             }
             else if (key.Kind is ListKind { Item: var item })
             {
-                Section(page, item, name + "[0].");
+                Section(page, item, name + "[0].", when);
             }
         }
 
         foreach (Form form in section.Forms)
         {
-            string when = section.Selector is { } selector ? $"With `{within}{selector}: {form.Name}`" : form.Markers.Length > 0 ? $"With `{within}{form.Markers[0]}`" : "Otherwise";
-            _ = page.Append('\n').Append(when).Append(": ").Append(form.What).Append(".\n\n");
-            Section(page, form.Section, within);
+            string only = section.Selector is { } selector ? $"*(with `{selector}: {form.Name}`)* " : $"*({char.ToLowerInvariant(form.What[0])}{form.What[1..]})* ";
+            Section(page, form.Section, within, when + only);
         }
     }
 
-    private static void Line(StringBuilder page, SchemaKey key, string name)
+    private static void Line(StringBuilder page, SchemaKey key, string name, string when)
     {
-        _ = page.Append("- **`").Append(name).Append("`** ").Append(key.What).Append(". ");
+        _ = page.Append("- **`").Append(name).Append("`** ").Append(when).Append(key.What).Append(". ");
         string kind = Kind(key.Kind);
         if (kind.Length > 0)
         {
@@ -74,7 +73,7 @@ internal static class ReferenceWriter
     }
 
     private static string Left(SchemaKey key) =>
-        key.Need == Need.Geometry ? " *Always needed.*" : key.LeftOut is { } left ? $" *May be left out:* {left}." : "";
+        key.Need == Need.Geometry ? "*Always needed.*" : key.LeftOut is { } left ? $"*May be left out:* {left}." : "";
 
     private static string Kind(KeyKind kind) => kind switch
     {

@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace LaunchSim.Scenarios.Units;
 
 /// <summary>One meaning of a unit's symbol.</summary>
@@ -29,9 +27,9 @@ internal static class UnitTable
     private static readonly Dimension Power = Dimension.Of(1, 2, -3);
 
     /// <summary>Symbol to its meanings; where there are two, the expected dimension decides.</summary>
-    public static FrozenDictionary<string, Symbol[]> Symbols { get; } = Build();
+    public static IReadOnlyDictionary<string, Symbol[]> Symbols { get; } = Build();
 
-    private static FrozenDictionary<string, Symbol[]> Build()
+    private static Dictionary<string, Symbol[]> Build()
     {
         var table = new Dictionary<string, Symbol[]>(StringComparer.Ordinal);
 
@@ -107,6 +105,6 @@ internal static class UnitTable
         Shop(Power, 550 * 12 * Inch * PoundForce, "hp");
 
         Either(Dimension.None, 0.01, "%");
-        return table.ToFrozenDictionary(StringComparer.Ordinal);
+        return table;
     }
 }

@@ -1,4 +1,6 @@
 using System.Globalization;
+using LaunchSim.Scenarios.Paths;
+using LaunchSim.Scenarios.Schema;
 using LaunchSim.Scenarios.Units;
 using LaunchSim.Vehicle;
 
@@ -160,10 +162,40 @@ public class ScenarioTests
     public void EveryValue_WrittenBackAtItsPath_GivesTheSameCar()
     {
         Scenario scenario = new ScenarioReader().Read(Files.DoorCar).Scenario!;
-        (string, string)[] all = [.. LaunchSim.Scenarios.Paths.ScenarioPath.Known.Keys.Select(path => path.Replace("[]", "[0]", StringComparison.Ordinal))
+        (string, string)[] all = [.. ScenarioPath.Known.Keys.Select(path => path.Replace("[]", "[0]", StringComparison.Ordinal))
             .Where(path => scenario.Find(path) is not null && !scenario.Brackets.ContainsKey(path)).Select(path => (path, scenario.Find(path)!.ToString()))];
-        Assert.True(all.Length > 90);
+        Assert.InRange(all.Length, 80, 120);
         Assert.Equal(scenario.ContentHash, scenario.With(all).Scenario!.ContentHash);
+    }
+
+    /// <summary>Tolerance 4e-15 relative: two roundings of a double, one for each conversion.</summary>
+    [Fact]
+    public void EveryValue_WrittenInSi_GivesTheSameCarToRounding()
+    {
+        foreach (string driveline in new[] { Samples.EngineClutch, Samples.EngineConverter })
+        {
+            Scenario shop = Samples.Read(Samples.WithDriveline(driveline));
+            var si = new List<(string, string)>();
+            foreach ((string path, SchemaKey key) in ScenarioPath.Known)
+            {
+                string at = path.Replace("[]", "[0]", StringComparison.Ordinal);
+                QuantityKind? kind = key.Kind switch { NumberKind number => number.Quantity, RowKind row => row.Quantity, PointKind => QuantityKind.Length, _ => null };
+                if (kind is not null && kind != QuantityKind.Number && shop.Find(at) is { } quantity && !shop.Brackets.ContainsKey(at))
+                {
+                    string unit = kind.Units[^1];
+                    si.Add((at, string.Join(' ', quantity.AllSi().Select(number => number.ToString("R", CultureInfo.InvariantCulture))) + " " + unit));
+                }
+            }
+
+            Scenario same = shop.With(si).Scenario!;
+            Assert.Equal(UnitSystem.Si, same.UnitSystem);
+            foreach ((string path, _) in si)
+            {
+                double[] one = shop.Find(path)!.AllSi();
+                double[] other = same.Find(path)!.AllSi();
+                Assert.All(one.Zip(other), pair => Assert.Equal(pair.First, pair.Second, 4e-15 * Math.Abs(pair.First)));
+            }
+        }
     }
 
     [Fact]

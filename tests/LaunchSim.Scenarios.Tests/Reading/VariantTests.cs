@@ -24,7 +24,7 @@ public class VariantTests
         Car car = scenario.Car!;
         Assert.Equal(new Point(14 * Inch, 13.8 * Inch), ((FourLink)car.Rear.Linkage).UpperBody);
         Assert.Equal(0.5 * Inch, car.Chassis.RearRideHeight, 1e-15);
-        double[] between = [0, 50, 86.66666666666667, 146.66666666666666, 213.33333333333331, 296.66666666666663];
+        double[] between = [0, 50, 86.66666666666667, 146.66666666666666, 210, 296.66666666666663];
         Table extension = ((DamperTables)car.Rear.Damper).Extension;
         for (int i = 0; i < between.Length; i++)
         {

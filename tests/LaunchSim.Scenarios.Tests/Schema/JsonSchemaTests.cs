@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using CsCheck;
 using Json.Schema;
 using LaunchSim.Scenarios.Reading;
 using LaunchSim.Scenarios.Schema;
@@ -84,6 +85,50 @@ public partial class JsonSchemaTests
     [InlineData("base: b.yaml\nchange:\n  rear.spring.rate: 3\n")]
     [InlineData("base: b.yaml\nchange:\n  car.ballast[x].mass: 3 lb\n")]
     public void JsonSchema_WrongVariant_Refused(string text) => Assert.False(Accepts(text));
+
+    [Fact]
+    public void JsonSchema_WhatTheReaderAccepts_IsAccepted()
+    {
+        (string Part, string Kind)[] places =
+        [
+            ("wheelbase: 105.5 in", "quantity"), ("cg_height: 21 in", "quantity"), ("grip: 2.3", "number"), ("axle: 2.5 17.0 in", "point"), ("2: 14.0 14.6 in", "point"),
+            ("0 40 70 130 190 280 lb", "row"), ("share: 0.9 1.0", "numbers"), ("at: -25 18 in", "point"), ("name: Door car, as measured", "text"), ("notes: >-", "notes"),
+        ];
+        string[] numbers = ["2", "+2", "2.", ".5", "5/8", "13-5/8", "2e0", "2.5E+0", "2 ±0.1", "2±1/16", "2 +- 0.1", "2 +/-1"];
+        string[] units = ["in", " in", " inch", " ft", " mm", "\"", " m", " km", " thou", "  in ", " in*in/in", " in²/in", " in^2·in⁻¹", " √(in²)", " ft-lb/lbf", " (in)", " 1/in·in²", " sqrt(in^2)", " m·s/s", " %", "", " lb", " lb ±5 %"];
+        int accepted = 0;
+        Gen.Select(Gens.From(places), Gens.From(numbers), Gens.From(numbers), Gens.From(units), Gens.From([" ", ", ", "  ", ","])).Sample((place, one, two, unit, between) =>
+        {
+            string key = place.Part[..(place.Part.IndexOf(':', StringComparison.Ordinal) + 1)];
+            string value = place.Kind switch
+            {
+                "quantity" => one + unit,
+                "number" => one + unit,
+                "point" => one + between + two + unit,
+                "row" => "0 40 70 130" + between + "190 280" + unit,
+                "numbers" => one + between + two + unit,
+                _ => one,
+            };
+            string text = Files.DoorCarWith(place.Part, place.Kind == "row" ? value : $"{key} {value}");
+            if (new ScenarioReader().ReadText(text, "x").Scenario is not null)
+            {
+                Interlocked.Increment(ref accepted);
+                Assert.True(Accepts(text), $"{key} {value}");
+            }
+        }, iter: 800);
+        Assert.InRange(accepted, 50, 800);
+    }
+
+    [Theory]
+    [InlineData("notes:")]
+    [InlineData("notes: 12")]
+    [InlineData("notes: on")]
+    public void JsonSchema_AnyNotes_Accepted(string notes)
+    {
+        string text = Samples.Part + "\n" + notes + "\n";
+        Assert.True(Accepts(text));
+        Assert.NotNull(new ScenarioReader { Purpose = ReadPurpose.Check }.ReadText(text, "x").Scenario);
+    }
 
     [Fact]
     public void Examples_OfEveryKey_MatchTheirOwnSchema()
