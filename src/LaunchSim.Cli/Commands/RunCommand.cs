@@ -1,10 +1,8 @@
 using System.CommandLine;
 using System.Text;
-using System.Text.Json;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Cli.Words;
-using LaunchSim.Launch;
 using LaunchSim.Scenarios;
 
 namespace LaunchSim.Cli.Commands;
@@ -108,7 +106,7 @@ internal sealed class RunCommand
             string? trouble = run.Failure is { } failure ? $"{scenario.SourceFile}: {FailureWords.Of(failure)}" : null;
             try
             {
-                Write(files.Csv, stream => TraceCsv.Write(Trace.Of(run.Solution, scenario.Run.Sample), stream, cancellation));
+                Write(files.Csv, stream => TraceCsv.Write(run.Solution, scenario.Run.Sample, stream, cancellation));
                 Write(files.Json, stream => RunJson.Write(run, readout, stream));
             }
             catch (OutputException exception)
@@ -130,6 +128,8 @@ internal sealed class RunCommand
 
         public void Tell(Session session, bool quiet)
         {
+            // What follows belongs after the report, also where both streams are one terminal.
+            session.Output.Flush();
             if (!quiet)
             {
                 foreach (string notice in Notices)

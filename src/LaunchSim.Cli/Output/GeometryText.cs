@@ -25,7 +25,7 @@ internal static class GeometryText
         Holes(text, report, readout);
         Worth(text, report, readout);
         Travel(text, report, readout);
-        return text.Append("\nPercent is a figure of the standing car: it says which way the car will start to move, not how far. A run tells that.\n").ToString();
+        return text.Append("\nPercent is a figure of the standing car. What the car does with it, a run tells.\n").ToString();
     }
 
     private static void Bars(StringBuilder text, GeometryReport report, Readout readout)
