@@ -44,17 +44,19 @@ public interface IEventSystem : IOdeSystem
     EventDirection Direction(int index);
 
     /// <summary>
-    /// Writes all event functions. Called right after <see cref="IOdeSystem.Derivative"/> at the same t and y, so that
-    /// what was computed there may be used again. An event that is not armed reads <see cref="double.PositiveInfinity"/>.
+    /// Writes f(t, y) as <see cref="IOdeSystem.Derivative"/> does, to the bit, and all event functions there: asked for at
+    /// the ends of steps, while inside them the derivative alone is wanted. An event that is not armed reads
+    /// <see cref="double.PositiveInfinity"/>.
     /// </summary>
     /// <param name="t">The independent variable.</param>
     /// <param name="y">The states.</param>
-    /// <param name="values">Receives the values.</param>
-    void EventValues(double t, ReadOnlySpan<double> y, Span<double> values);
+    /// <param name="dy">Receives the derivatives.</param>
+    /// <param name="values">Receives the event functions.</param>
+    void DerivativeAndEvents(double t, ReadOnlySpan<double> y, Span<double> dy, Span<double> values);
 
     /// <summary>
     /// One event function anywhere, without a call of the derivative before it; the same to the bit as in
-    /// <see cref="EventValues"/>, so that a border that has been passed reads as passed.
+    /// <see cref="DerivativeAndEvents"/>, so that a border that has been passed reads as passed.
     /// </summary>
     /// <param name="index">Which event.</param>
     /// <param name="t">The independent variable.</param>
@@ -105,9 +107,7 @@ public struct WithoutEvents<TSystem>(TSystem system) : IEventSystem
     public readonly EventDirection Direction(int index) => EventDirection.Either;
 
     /// <inheritdoc/>
-    public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
-    {
-    }
+    public void DerivativeAndEvents(double t, ReadOnlySpan<double> y, Span<double> dy, Span<double> values) => _system.Derivative(t, y, dy);
 
     /// <inheritdoc/>
     public readonly double EventValue(int index, double t, ReadOnlySpan<double> y) => double.PositiveInfinity;

@@ -95,8 +95,8 @@ public sealed class Integrator<TSystem>
         while (restart)
         {
             // From here on the derivative and the event functions at (t, State) are not known.
-            Evaluate(t, pair.State, pair.Stage(0));
-            _system.EventValues(t, pair.State, _valuesBefore);
+            _statistics.Evaluations++;
+            _system.DerivativeAndEvents(t, pair.State, pair.Stage(0), _valuesBefore);
             if (FirstDue() is int due and >= 0)
             {
                 if (++idle > MostEventsWithoutProgress)
@@ -176,13 +176,13 @@ public sealed class Integrator<TSystem>
 
                 Stages(t, h);
                 double tNext = onStop ? stop : t + h;
-                Evaluate(tNext, pair.Next, pair.Stage(6));
+                _statistics.Evaluations++;
+                _system.DerivativeAndEvents(tNext, pair.Next, pair.Stage(6), _valuesAfter);
                 double error = pair.ErrorNorm(h);
                 int fired = None;
                 double theta = double.PositiveInfinity;
                 if (error <= 1)
                 {
-                    _system.EventValues(tNext, pair.Next, _valuesAfter);
                     fired = FindEvent(t, h, out theta);
                     if (fired == NotANumber)
                     {

@@ -70,13 +70,14 @@ public class EventLocatorTests
     {
         (double found, int evaluations) = Locate(x => Math.Pow(x - 0.3, power), 0, 1, Tolerance);
         Assert.InRange(found - 0.3, 0, Tolerance);
-        Assert.InRange(evaluations, 1, 90);
+        Assert.InRange(evaluations, 1, 50); // interpolation does not help there, and does not hurt: bisection takes 44
     }
 
     [Fact]
     public void FarSide_OfSmoothFunctions_TakesSevenEvaluationsOnAverage()
     {
-        // Over fixed functions, so that the count repeats. An independent program: mean 7.1, 99 % within 10, most 14.
+        // Over fixed functions, so that the count repeats. Seen: 6.74 on average, 98 % within 8, 9 at most; the limits
+        // leave room for another way of rounding.
         var counts = new List<int>();
         for (int i = 1; i < 400; i++)
         {
@@ -87,9 +88,9 @@ public class EventLocatorTests
         }
 
         counts.Sort();
-        Assert.InRange(counts.Average(), 1, 8);
-        Assert.InRange(counts[counts.Count * 98 / 100], 1, 10);
-        Assert.InRange(counts[^1], 1, 16);
+        Assert.InRange(counts.Average(), 1, 7.2);
+        Assert.InRange(counts[counts.Count * 98 / 100], 1, 9);
+        Assert.InRange(counts[^1], 1, 11);
     }
 
     [Fact]

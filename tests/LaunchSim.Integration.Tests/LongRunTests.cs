@@ -36,17 +36,10 @@ public class LongRunTests
     }
 
     [Fact]
-    public void Arenstorf_OverToleranceFrom1Em5To1Em12_ErrorFallsWithIt()
+    public void Arenstorf_OverToleranceFrom1Em4To1Em12_ErrorFallsWithIt()
     {
-        double[] errors = Enumerable.Range(5, 8).Select(k => ArenstorfError(Math.Pow(10, -k))).ToArray();
+        double[] errors = Enumerable.Range(4, 9).Select(k => ArenstorfError(Math.Pow(10, -k))).ToArray();
         FallsWithTolerance(errors);
-    }
-
-    [Fact]
-    public void Arenstorf_AtTolerance1Em4_StillReturns()
-    {
-        // Two close passages amplify an early error some thousandfold: all that is left at this tolerance is the shape.
-        Assert.InRange(ArenstorfError(1e-4), 0, 1);
     }
 
     [Theory]
@@ -89,38 +82,42 @@ public class LongRunTests
         Assert.Equal(other[^1][1], end[1], 1e-9);
     }
 
-    [Fact]
-    public void VanDerPol_Stiff_HitsTheStepLimitWithFewRejectionsAndLittleProgress()
+    [Theory]
+    [InlineData(1e-4)]
+    [InlineData(1e-6)]
+    [InlineData(1e-8)]
+    public void VanDerPol_Stiff_HitsTheStepLimitWhateverTheTolerance(double tolerance)
     {
-        // What a user sees of stiffness with an explicit pair: TooManySteps after the default million steps, hardly a
-        // tenth of the way left to go explained by accuracy, the step held at the limit of stability, 3.3/λ.
-        var script = new Integrator<WithoutEvents<Plain>>(new(new Plain(2, VanDerPol)), new IntegratorOptions { Tolerance = 1e-6 });
+        // What a user sees of stiffness: TooManySteps at the default million, short of the end, at the same place for any
+        // tolerance, and next to no rejected steps. The step is held at the limit of stability, 3.3/|λ| with λ down to
+        // −3000 on the slow branches, not by accuracy.
+        var integrator = new Integrator<WithoutEvents<Plain>>(
+            new(new Plain(2, VanDerPol)), new IntegratorOptions { Tolerance = tolerance });
         NoObserver none = default;
-        Assert.Equal(RunStatus.TooManySteps, script.Run(0, [2.0, 0], 2000, ref none));
-        Assert.InRange(script.Time, 500, 1900);
-        double meanStep = script.Time / script.Statistics.Steps;
-        Assert.InRange(meanStep * 1000 * 3, 1, 6); // λ = 1000(1 − y²) is about −3000 to −1000 on the slow branches
+        Assert.Equal(RunStatus.TooManySteps, integrator.Run(0, [2.0, 0], 2000, ref none));
+        Assert.Equal(1764, integrator.Time, 20.0); // seen: 1763.5 to 1764.2
+        Assert.InRange(integrator.Statistics.Rejected, 0, 1000); // seen: 21 to 48
     }
 
     [Fact]
     public void VanDerPol_GivenTheSteps_ReachesThePublishedEnd()
     {
-        // IVP test set, confirmed. The end is on a slow branch: errors in the time of the two jumps, of 1e3 tolerances,
-        // are what is left.
+        // IVP test set, confirmed. On the slow branch errors die out; what is left is the tolerance of the last steps and
+        // of the times of the jumps: 3e-9 seen.
         var options = new IntegratorOptions { Tolerance = 1e-8, MaximumSteps = 5_000_000 };
         double[] end = Solve.Plainly(2, VanDerPol, 0, [2.0, 0], 2000, options, out Statistics statistics);
-        Assert.Equal(1.706167732170469, end[0], 1e-6);
+        Assert.Equal(1.706167732170469, end[0], 3e-8);
         Assert.Equal(-8.928097010248125e-4, end[1], 1e-8);
         Assert.InRange(statistics.Steps, 1_000_000, 3_000_000);
     }
 
     private static void FallsWithTolerance(double[] errors)
     {
-        // A digit of tolerance each: on the way by fits and starts, a factor 30 more than proportional at most and never
-        // back up by 2; over all digits within a factor of 30 of proportional.
+        // Each digit of tolerance lowers the error, by fits and starts (3 to 30 seen in each place); over all digits it is
+        // proportional within a factor of 30.
         for (int i = 1; i < errors.Length; i++)
         {
-            Assert.True(errors[i] < 2 * errors[i - 1], $"{errors[i - 1]} → {errors[i]}");
+            Assert.True(errors[i] < 0.7 * errors[i - 1], $"{errors[i - 1]} → {errors[i]}");
         }
 
         double proportional = Math.Pow(10, errors.Length - 1);

@@ -203,7 +203,7 @@ public class MechanismTests
     public void Andrews_AtTheEnd_IsTheQuadPrecisionSolution()
     {
         // Quad-precision column computed for this project (the published end values are inexact by up to 1e-6). 1e-8 as
-        // stated there, relative to the value or to the largest of its kind.
+        // stated there, relative to each value.
         double[] q =
         [
             15.8107711951537071, -15.7563710584118395, .0408222401196458049, -.534730116342079594, .524409965879954069,
@@ -221,18 +221,18 @@ public class MechanismTests
         ];
         var mechanism = new Andrews();
         double[] scales = [.. Enumerable.Repeat(1.0, 7), .. Enumerable.Repeat(1000.0, 7)];
-        var options = new IntegratorOptions { Tolerance = 1e-12, Scales = scales };
+        var options = new IntegratorOptions { Tolerance = 1e-13, Scales = scales };
         double[] end = Solve.Plainly(14, mechanism.Rate, 0, Andrews.Start, 0.03, options);
         for (int i = 0; i < 7; i++)
         {
-            Assert.Equal(q[i], end[i], 1e-8);
-            Assert.Equal(v[i], end[7 + i], 1e-8 * 1000);
+            Assert.Equal(q[i], end[i], 1e-8 * Math.Abs(q[i]));
+            Assert.Equal(v[i], end[7 + i], 1e-8 * Math.Abs(v[i]));
         }
 
         mechanism.Rate(0.03, end, new double[14]);
         for (int i = 0; i < 6; i++)
         {
-            Assert.Equal(multipliers[i], mechanism.Solution[7 + i], 1e-8 * 200);
+            Assert.Equal(multipliers[i], mechanism.Solution[7 + i], 1e-8 * Math.Abs(multipliers[i]));
         }
 
         Assert.Equal(1.4378329575321407, Andrews.Energy(end), 1e-8); // constant, computed for this project

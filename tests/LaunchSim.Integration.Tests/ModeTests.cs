@@ -1,3 +1,5 @@
+using CsCheck;
+
 namespace LaunchSim.Integration.Tests;
 
 /// <summary>Systems that switch between smooth modes: contact, clutch, friction, springs with kinks.</summary>
@@ -145,6 +147,18 @@ public class ModeTests
             (double x, double v) = SidedExactly(1.5, 0.5, 30);
             Assert.InRange(Math.Abs(end[0] - x) + Math.Abs(end[1] - v), 0, 100 * tolerance); // 30 s of steps, each within it
         }
+    }
+
+    [Fact]
+    public void PiecewiseLinearSpring_OfAnyStiffnesses_KeepsTheTolerance()
+    {
+        Gen.Select(Gen.Double[0.2, 9], Gen.Double[0.2, 9], Gen.Double[0.5, 30]).Sample((above, below, end) =>
+        {
+            double[] found = Solve.Scripted(Sided(above, below, frozen: true), 0, [1.0, 0], end, new() { Tolerance = 1e-9 }).State.ToArray();
+            (double x, double v) = SidedExactly(above, below, end);
+            // Up to 90 rad of oscillation, phase errors adding up; speeds up to 3, amplitudes up to √45.
+            Assert.InRange(Math.Abs(found[0] - x) + Math.Abs(found[1] - v), 0, 2e-6);
+        }, iter: 300);
     }
 
     [Fact]

@@ -22,8 +22,9 @@ public class RunTests
 
         public readonly EventDirection Direction(int index) => index == 0 ? EventDirection.Falling : EventDirection.Guard;
 
-        public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
+        public readonly void DerivativeAndEvents(double t, ReadOnlySpan<double> y, Span<double> dy, Span<double> values)
         {
+            Derivative(t, y, dy);
             values[0] = EventValue(0, t, y);
             values[1] = EventValue(1, t, y);
         }

@@ -61,8 +61,9 @@ internal readonly struct Scripted(Script script) : IEventSystem
 
     public EventDirection Direction(int index) => script.Events[index].Direction;
 
-    public void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
+    public void DerivativeAndEvents(double t, ReadOnlySpan<double> y, Span<double> dy, Span<double> values)
     {
+        Derivative(t, y, dy);
         for (int i = 0; i < values.Length; i++)
         {
             values[i] = script.Events[i].Value(t, y);

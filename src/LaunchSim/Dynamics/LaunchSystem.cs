@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using LaunchSim.Geometry;
 using LaunchSim.Integration;
 
@@ -26,10 +27,19 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     where TDriveline : struct, IDriveline
 {
     private readonly LaunchModel _model = model;
-    private readonly TLinkage _linkage = linkage;
-    private readonly TFrontDamper _frontDamper = frontDamper;
-    private readonly TRearDamper _rearDamper = rearDamper;
-    private readonly TDriveline _driveline = driveline;
+
+    // Not read-only: a method of a struct known only by its type parameter would be called on a copy each time.
+    private TLinkage _linkage = linkage;
+    private TFrontDamper _frontDamper = frontDamper;
+    private TRearDamper _rearDamper = rearDamper;
+    private TDriveline _driveline = driveline;
+
+    // Fields, not the model's properties, which hand out copies.
+    private readonly TireForce _rearTire = model.RearTire, _frontTire = model.FrontTire;
+    private readonly TireCurvePair _curves = new(model.RearTire.Curve, model.FrontTire.Curve);
+    private readonly TwoPointUnit _spring = model.Spring, _damper = model.Damper;
+    private readonly OneSidedContact _rearStop = model.RearStop, _frontStop = model.FrontStop, _bar = model.Bar;
+    private readonly PiecewiseLinear _trackGrip = model.TrackGrip;
     private readonly double[] _scratch = new double[StateLayout.Count];
     private readonly double _perMassX = 1 / (model.SprungMass + model.RearMass + model.FrontMass);
     private readonly double _perMassZ = 1 / (model.SprungMass + model.RearMass);
@@ -37,6 +47,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     private readonly double _perRim = 1 / model.RimInertia;
     private readonly double _perBelt = 1 / model.BeltInertia;
     private readonly double _perFrontSpin = 1 / model.FrontSpinInertia;
+    private readonly double _standingTravel = model.Standing.FrontTravel;
     private double _freeAcceleration, _compliance, _markPlace, _markSample, _markEnd;
 
     /// <summary>The modes now in force.</summary>
@@ -109,50 +120,85 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     /// <param name="y">The state.</param>
     private void SettleModes(ReadOnlySpan<double> y)
     {
-        Evaluate(0, y, _scratch);
+        Evaluate<WithInstant>(0, y, _scratch);
         Modes.RearDamper = _rearDamper.Find(Now.DamperSpeed);
         Modes.FrontDamper = _frontDamper.Find(Now.FrontDamperSpeed);
-        Modes.RearGrip = _model.TrackGrip.Find(Now.RearX);
-        Modes.FrontGrip = _model.TrackGrip.Find(Now.FrontX);
+        Modes.RearGrip = _trackGrip.Find(Now.RearX);
+        Modes.FrontGrip = _trackGrip.Find(Now.FrontX);
         Modes.RearOnFloor = Now.RearTire.FloorGuard < 0;
         Modes.FrontOnFloor = Now.FrontTire.FloorGuard < 0;
     }
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dy) => Evaluate(t, y, dy);
+    public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dy) => Evaluate<RatesOnly>(t, y, dy);
 
     /// <inheritdoc/>
     public readonly EventDirection Direction(int index) => EventDirection.Guard;
 
     /// <inheritdoc/>
-    public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
+    public void DerivativeAndEvents(double t, ReadOnlySpan<double> y, Span<double> dy, Span<double> values)
     {
-        for (int i = Guards.Count - 1; i >= 0; i--)
-        {
-            values[i] = GuardNow(i);
-        }
+        Evaluate<WithInstant>(t, y, dy);
+        WriteGuards(values);
     }
 
     /// <inheritdoc/>
     public double EventValue(int index, double t, ReadOnlySpan<double> y)
     {
-        Evaluate(t, y, _scratch);
-        return GuardNow(index);
+        // A guard that hangs on speeds and places alone does not need the forces; the expressions are those of Evaluate.
+        switch (index)
+        {
+            case Guards.FrontSpring:
+                double line = FrontSpringLine(y[StateLayout.FrontTravel]);
+                return Modes.FrontSpringLoose ? -line : line;
+            case Guards.FrontDamper:
+                return _frontDamper.Guard(Modes.FrontDamper, -_model.FrontDamperRatio * y[StateLayout.FrontTravelRate]);
+            case Guards.FrontTire or Guards.FrontTravel:
+                SineAndCosine(y, out double sin, out double cos, out _, out _);
+                FrontWheel(y, sin, cos, out double height, out double rise, out double speed);
+                if (index == Guards.FrontTire)
+                {
+                    return _frontTire.Contact.Guard(Modes.FrontTire, _frontTire.FreeRadius - height, -rise);
+                }
+
+                _frontTire.Touch(Modes.FrontTire, Modes.FrontTravel, false, 1, height, rise, speed, y[StateLayout.FrontSpin], 0, out TireResult front);
+                return front.TravelGuard;
+            case Guards.RearTire or Guards.RearTravel or Guards.RearDamper:
+                SineAndCosine(y, out double sine, out double cosine, out double linkageSin, out double linkageCos);
+                _linkage.Pose(linkageSin, linkageCos, out LinkagePose pose);
+                if (index == Guards.RearDamper)
+                {
+                    _damper.At(pose, out _, out double arm, out _, out _);
+                    return _rearDamper.Guard(Modes.RearDamper, arm * y[StateLayout.LinkageRate]);
+                }
+
+                RearWheel(y, sine, cosine, pose, out double rearHeight, out _, out double rearRise, out double rearSpeed);
+                if (index == Guards.RearTire)
+                {
+                    return _rearTire.Contact.Guard(Modes.RearTire, _rearTire.FreeRadius - rearHeight, -rearRise);
+                }
+
+                _rearTire.Touch(Modes.RearTire, Modes.RearTravel, false, 1, rearHeight, rearRise, rearSpeed, y[StateLayout.BeltSpin], 0, out TireResult rear);
+                return rear.TravelGuard;
+            default:
+                Evaluate<WithInstant>(t, y, _scratch);
+                return GuardNow(index);
+        }
     }
 
     /// <inheritdoc/>
     public EventAction OnEvent(int index, double t, Span<double> y)
     {
-        Evaluate(t, y, _scratch);
+        Evaluate<WithInstant>(t, y, _scratch);
         ref Instant now = ref Now;
         switch (index)
         {
             case Guards.RearTire:
-                Modes.RearTire = _model.RearTire.Contact.Next(Modes.RearTire, now.RearTire.Depth, now.RearTire.DepthRate);
+                Modes.RearTire = _rearTire.Contact.Next(Modes.RearTire, now.RearTire.Depth, now.RearTire.DepthRate);
                 break;
             case Guards.FrontTire:
-                Modes.FrontTire = _model.FrontTire.Contact.Next(Modes.FrontTire, now.FrontTire.Depth, now.FrontTire.DepthRate);
+                Modes.FrontTire = _frontTire.Contact.Next(Modes.FrontTire, now.FrontTire.Depth, now.FrontTire.DepthRate);
                 break;
             case Guards.RearTravel:
                 Modes.RearTravel = TireForce.NextBranch(Modes.RearTravel, y[StateLayout.BeltSpin] * now.RearTire.Radius, now.RearSpeed);
@@ -167,10 +213,10 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
                 Modes.FrontOnFloor = !Modes.FrontOnFloor;
                 break;
             case Guards.RearGrip:
-                Modes.RearGrip = _model.TrackGrip.Neighbour(Modes.RearGrip, now.RearX);
+                Modes.RearGrip = _trackGrip.Neighbour(Modes.RearGrip, now.RearX);
                 break;
             case Guards.FrontGrip:
-                Modes.FrontGrip = _model.TrackGrip.Neighbour(Modes.FrontGrip, now.FrontX);
+                Modes.FrontGrip = _trackGrip.Neighbour(Modes.FrontGrip, now.FrontX);
                 break;
             case Guards.RearSpring:
                 Modes.RearSpringLoose = !Modes.RearSpringLoose;
@@ -185,23 +231,23 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
                 Modes.FrontDamper = _frontDamper.Next(Modes.FrontDamper, now.FrontDamperSpeed);
                 break;
             case Guards.RearTop:
-                Modes.RearTop = _model.RearStop.Next(Modes.RearTop, now.DamperLength - _model.TopLength, now.DamperSpeed);
+                Modes.RearTop = _rearStop.Next(Modes.RearTop, now.DamperLength - _model.TopLength, now.DamperSpeed);
                 break;
             case Guards.RearBottom:
-                Modes.RearBottom = _model.RearStop.Next(Modes.RearBottom, _model.BottomLength - now.DamperLength, -now.DamperSpeed);
+                Modes.RearBottom = _rearStop.Next(Modes.RearBottom, _model.BottomLength - now.DamperLength, -now.DamperSpeed);
                 break;
             case Guards.FrontTop:
-                Modes.FrontTop = _model.FrontStop.Next(Modes.FrontTop, now.FrontExtension - _model.FrontExtend, now.FrontDamperSpeed);
+                Modes.FrontTop = _frontStop.Next(Modes.FrontTop, now.FrontExtension - _model.FrontExtend, now.FrontDamperSpeed);
                 break;
             case Guards.FrontBottom:
-                Modes.FrontBottom = _model.FrontStop.Next(Modes.FrontBottom, -now.FrontExtension - _model.FrontCompress, -now.FrontDamperSpeed);
+                Modes.FrontBottom = _frontStop.Next(Modes.FrontBottom, -now.FrontExtension - _model.FrontCompress, -now.FrontDamperSpeed);
                 break;
             case Guards.LastMark:
                 _markEnd = SampleGrid.AtOrAfter(t, _markSample);
                 _markPlace = double.PositiveInfinity;
                 break;
             case Guards.WheelieBar:
-                Modes.WheelieBar = _model.Bar.Next(Modes.WheelieBar, now.BarDepth, now.BarRate);
+                Modes.WheelieBar = _bar.Next(Modes.WheelieBar, now.BarDepth, now.BarRate);
                 break;
             default:
                 if (!_driveline.OnGuard(index - Guards.Engine, ref Modes, DrivelineSees(t, y), ref y[StateLayout.EngineSpeed]))
@@ -217,7 +263,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     }
 
     /// <inheritdoc/>
-    public readonly double NextBreak(double t) => Math.Min(_markEnd, _driveline.NextBreak(Modes, t));
+    public double NextBreak(double t) => Math.Min(_markEnd, _driveline.NextBreak(Modes, t));
 
     /// <inheritdoc/>
     public EventAction OnBreak(double t, Span<double> y)
@@ -228,7 +274,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
             return EventAction.Stop;
         }
 
-        Evaluate(t, y, _scratch);
+        Evaluate<WithInstant>(t, y, _scratch);
         _driveline.OnBreak(ref Modes, DrivelineSees(t, y), ref y[StateLayout.EngineSpeed]);
         return EventAction.Restart;
     }
@@ -240,7 +286,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     /// <param name="seen">Receives the observation.</param>
     public void Observe(double t, ReadOnlySpan<double> y, double energyAtRelease, out Observation seen)
     {
-        Evaluate(t, y, _scratch);
+        Evaluate<WithInstant>(t, y, _scratch);
         LaunchModel m = _model;
         Standing standing = m.Standing;
         ref readonly Instant now = ref Now;
@@ -268,8 +314,8 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         seen.RearThrust = now.RearTire.Thrust;
         seen.FrontLimit = now.FrontTire.Limit;
         seen.RearLimit = now.RearTire.Limit;
-        seen.FrontSlipRatio = m.FrontTire.SlipRatio(y[StateLayout.FrontDeflection]);
-        seen.RearSlipRatio = m.RearTire.SlipRatio(y[StateLayout.RearDeflection]);
+        seen.FrontSlipRatio = _frontTire.SlipRatio(y[StateLayout.FrontDeflection]);
+        seen.RearSlipRatio = _rearTire.SlipRatio(y[StateLayout.RearDeflection]);
         seen.FrontSlipSpeed = now.FrontTire.SlipSpeed;
         seen.RearSlipSpeed = now.RearTire.SlipSpeed;
         seen.FrontTireClearance = -now.FrontTire.Depth;
@@ -301,8 +347,8 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         double unitX = unit * now.DamperX, unitZ = unit * now.DamperZ;
         double linkX = (m.RearMass * now.AxleAccelerationX) - gx - springX - unitX;
         double linkZ = (m.RearMass * now.AxleAccelerationZ) - gz - springZ - unitZ;
-        (double springArmX, double springArmZ) = m.Spring.AxleOffset(now.Pose);
-        (double unitArmX, double unitArmZ) = m.Damper.AxleOffset(now.Pose);
+        (double springArmX, double springArmZ) = _spring.AxleOffset(now.Pose);
+        (double unitArmX, double unitArmZ) = _damper.AxleOffset(now.Pose);
         double moment = (m.HousingInertia * now.HousingAcceleration) - now.Driveline.AxleTorque
             - (now.BarForce * ((now.BarX * cos) - (now.BarZ * sin)))
             - ((springArmX * springZ) - (springArmZ * springX)) - ((unitArmX * unitZ) - (unitArmZ * unitX));
@@ -355,13 +401,13 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         double stored = (0.5 * Square(now.SpringForce) / m.SpringRate)
             + (0.5 * Square(now.FrontSpringForce) / m.FrontSpringRate)
             + (0.5 * m.CarcassRate * Square(y[StateLayout.Windup]))
-            + m.RearTire.Contact.Stored(Modes.RearTire, now.RearTire.Depth)
-            + m.FrontTire.Contact.Stored(Modes.FrontTire, now.FrontTire.Depth)
-            + m.RearStop.Stored(Modes.RearTop, now.DamperLength - m.TopLength)
-            + m.RearStop.Stored(Modes.RearBottom, m.BottomLength - now.DamperLength)
-            + m.FrontStop.Stored(Modes.FrontTop, now.FrontExtension - m.FrontExtend)
-            + m.FrontStop.Stored(Modes.FrontBottom, -now.FrontExtension - m.FrontCompress)
-            + m.Bar.Stored(Modes.WheelieBar, now.BarDepth);
+            + _rearTire.Contact.Stored(Modes.RearTire, now.RearTire.Depth)
+            + _frontTire.Contact.Stored(Modes.FrontTire, now.FrontTire.Depth)
+            + _rearStop.Stored(Modes.RearTop, now.DamperLength - m.TopLength)
+            + _rearStop.Stored(Modes.RearBottom, m.BottomLength - now.DamperLength)
+            + _frontStop.Stored(Modes.FrontTop, now.FrontExtension - m.FrontExtend)
+            + _frontStop.Stored(Modes.FrontBottom, -now.FrontExtension - m.FrontCompress)
+            + _bar.Stored(Modes.WheelieBar, now.BarDepth);
         return (0.5 * kinetic) + potential + stored;
     }
 
@@ -383,86 +429,138 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
 
     private readonly double GuardNow(int index)
     {
-        ref readonly Instant now = ref Now;
-        return index switch
-        {
-            Guards.RearTire => now.RearTire.ContactGuard,
-            Guards.FrontTire => now.FrontTire.ContactGuard,
-            Guards.RearTravel => now.RearTire.TravelGuard,
-            Guards.FrontTravel => now.FrontTire.TravelGuard,
-            Guards.RearFloor => now.RearTire.FloorGuard,
-            Guards.FrontFloor => now.FrontTire.FloorGuard,
-            Guards.RearGrip => _model.TrackGrip.Guard(Modes.RearGrip, now.RearX),
-            Guards.FrontGrip => _model.TrackGrip.Guard(Modes.FrontGrip, now.FrontX),
-            Guards.RearSpring => Modes.RearSpringLoose ? -now.SpringLine : now.SpringLine,
-            Guards.FrontSpring => Modes.FrontSpringLoose ? -now.FrontSpringLine : now.FrontSpringLine,
-            Guards.RearDamper => _rearDamper.Guard(Modes.RearDamper, now.DamperSpeed),
-            Guards.FrontDamper => _frontDamper.Guard(Modes.FrontDamper, now.FrontDamperSpeed),
-            Guards.RearTop => _model.RearStop.Guard(Modes.RearTop, now.DamperLength - _model.TopLength, now.DamperSpeed),
-            Guards.RearBottom => _model.RearStop.Guard(Modes.RearBottom, _model.BottomLength - now.DamperLength, -now.DamperSpeed),
-            Guards.FrontTop => _model.FrontStop.Guard(Modes.FrontTop, now.FrontExtension - _model.FrontExtend, now.FrontDamperSpeed),
-            Guards.FrontBottom => _model.FrontStop.Guard(Modes.FrontBottom, -now.FrontExtension - _model.FrontCompress, -now.FrontDamperSpeed),
-            Guards.WheelieBar => _model.HasWheelieBar ? _model.Bar.Guard(Modes.WheelieBar, now.BarDepth, now.BarRate) : double.PositiveInfinity,
-            Guards.Engine => now.Driveline.EngineGuard,
-            Guards.Shift => now.Driveline.ShiftGuard,
-            Guards.Coupling => now.Driveline.CouplingGuard,
-            Guards.SecondCoupling => now.Driveline.SecondCouplingGuard,
-            _ => _markPlace - now.RearX,
-        };
+        Span<double> values = stackalloc double[Guards.Count];
+        WriteGuards(values);
+        return values[index];
     }
 
-    private void Evaluate(double t, ReadOnlySpan<double> y, Span<double> dy)
+    private readonly void WriteGuards(Span<double> values)
     {
+        ref readonly Instant now = ref Now;
+        values = values[..Guards.Count];
+        values[Guards.RearTire] = _rearTire.Contact.Guard(Modes.RearTire, now.RearTire.Depth, now.RearTire.DepthRate);
+        values[Guards.FrontTire] = _frontTire.Contact.Guard(Modes.FrontTire, now.FrontTire.Depth, now.FrontTire.DepthRate);
+        values[Guards.RearTravel] = now.RearTire.TravelGuard;
+        values[Guards.FrontTravel] = now.FrontTire.TravelGuard;
+        values[Guards.RearFloor] = now.RearTire.FloorGuard;
+        values[Guards.FrontFloor] = now.FrontTire.FloorGuard;
+        values[Guards.RearGrip] = _trackGrip.Guard(Modes.RearGrip, now.RearX);
+        values[Guards.FrontGrip] = _trackGrip.Guard(Modes.FrontGrip, now.FrontX);
+        values[Guards.RearSpring] = Modes.RearSpringLoose ? -now.SpringLine : now.SpringLine;
+        values[Guards.FrontSpring] = Modes.FrontSpringLoose ? -now.FrontSpringLine : now.FrontSpringLine;
+        values[Guards.RearDamper] = _rearDamper.Guard(Modes.RearDamper, now.DamperSpeed);
+        values[Guards.FrontDamper] = _frontDamper.Guard(Modes.FrontDamper, now.FrontDamperSpeed);
+        values[Guards.RearTop] = _rearStop.Guard(Modes.RearTop, now.DamperLength - _model.TopLength, now.DamperSpeed);
+        values[Guards.RearBottom] = _rearStop.Guard(Modes.RearBottom, _model.BottomLength - now.DamperLength, -now.DamperSpeed);
+        values[Guards.FrontTop] = _frontStop.Guard(Modes.FrontTop, now.FrontExtension - _model.FrontExtend, now.FrontDamperSpeed);
+        values[Guards.FrontBottom] = _frontStop.Guard(Modes.FrontBottom, -now.FrontExtension - _model.FrontCompress, -now.FrontDamperSpeed);
+        values[Guards.WheelieBar] = _model.HasWheelieBar ? _bar.Guard(Modes.WheelieBar, now.BarDepth, now.BarRate) : double.PositiveInfinity;
+        values[Guards.Engine] = now.Driveline.EngineGuard;
+        values[Guards.Shift] = now.Driveline.ShiftGuard;
+        values[Guards.Coupling] = now.Driveline.CouplingGuard;
+        values[Guards.SecondCoupling] = now.Driveline.SecondCouplingGuard;
+        values[Guards.LastMark] = _markPlace - now.RearX;
+    }
+
+    private readonly double FrontSpringLine(double travel) =>
+        _model.FrontSpringPreload + (_model.FrontSpringRate * _model.FrontSpringRatio * (travel - _standingTravel));
+
+    /// <summary>Sine and cosine of the pitch and of λ.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void SineAndCosine(ReadOnlySpan<double> y, out double sin, out double cos, out double linkageSin, out double linkageCos)
+    {
+        PairMath.SinCos(
+            Vector128.Create(y[StateLayout.Pitch], y[StateLayout.Linkage]), out Vector128<double> sines, out Vector128<double> cosines);
+        sin = sines[0];
+        cos = cosines[0];
+        linkageSin = sines[1];
+        linkageCos = cosines[1];
+    }
+
+    /// <summary>The rear wheel centre in the ground frame, and its velocity in the body's axes.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void RearWheel(
+        ReadOnlySpan<double> y, double sin, double cos, in LinkagePose pose, out double height, out double bodyX, out double rise, out double speed)
+    {
+        double pitchRate = y[StateLayout.PitchRate], linkageRate = y[StateLayout.LinkageRate];
+        double wx = (cos * y[StateLayout.XRate]) + (sin * y[StateLayout.ZRate]), wz = (cos * y[StateLayout.ZRate]) - (sin * y[StateLayout.XRate]);
+        bodyX = wx - (pitchRate * pose.Z) + (pose.X1 * linkageRate);
+        double bodyZ = wz + (pitchRate * pose.X) + (pose.Z1 * linkageRate);
+        height = y[StateLayout.Z] + (sin * pose.X) + (cos * pose.Z);
+        rise = (sin * bodyX) + (cos * bodyZ);
+        speed = (cos * bodyX) - (sin * bodyZ);
+    }
+
+    /// <summary>The front wheel centre in the ground frame.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private readonly void FrontWheel(ReadOnlySpan<double> y, double sin, double cos, out double height, out double rise, out double speed)
+    {
+        double pitchRate = y[StateLayout.PitchRate], frontX = _model.FrontX, frontZ = _model.FrontZ + y[StateLayout.FrontTravel];
+        double wx = (cos * y[StateLayout.XRate]) + (sin * y[StateLayout.ZRate]), wz = (cos * y[StateLayout.ZRate]) - (sin * y[StateLayout.XRate]);
+        double bodyX = wx - (pitchRate * frontZ), bodyZ = wz + (pitchRate * frontX) + y[StateLayout.FrontTravelRate];
+        height = y[StateLayout.Z] + (sin * frontX) + (cos * frontZ);
+        rise = (sin * bodyX) + (cos * bodyZ);
+        speed = (cos * bodyX) - (sin * bodyZ);
+    }
+
+    /// <summary>
+    /// The equations of motion. Inside a step only the rates are wanted; at its ends the instant is kept too, to the same bits.
+    /// </summary>
+    private void Evaluate<TKeep>(double t, ReadOnlySpan<double> y, Span<double> dy)
+        where TKeep : struct, IKeep
+    {
+        // One check of the lengths here spares one at every access.
+        y = y[..StateLayout.Count];
+        dy = dy[..StateLayout.Count];
+
+        // The rolling shares and the slip curves depend on nothing but one state each: begun here, they run beside the geometry.
+        Vector128<double> rollingShares = TireForce.RollingShares(y[StateLayout.BeltSpin], y[StateLayout.FrontSpin]);
+        double rearSlip = _rearTire.SlipRatio(y[StateLayout.RearDeflection]), frontSlip = _frontTire.SlipRatio(y[StateLayout.FrontDeflection]);
+        Vector128<double> curves = _curves.At(Vector128.Create(rearSlip, frontSlip));
+
         LaunchModel m = _model;
         ref Instant now = ref Now;
-        double xRate = y[StateLayout.XRate], zRate = y[StateLayout.ZRate], pitchRate = y[StateLayout.PitchRate];
+        double xRate = y[StateLayout.XRate], pitchRate = y[StateLayout.PitchRate];
         double linkageRate = y[StateLayout.LinkageRate], frontTravel = y[StateLayout.FrontTravel], frontRate = y[StateLayout.FrontTravelRate];
         double rimSpin = y[StateLayout.RimSpin], beltSpin = y[StateLayout.BeltSpin], frontSpin = y[StateLayout.FrontSpin];
 
-        (double sin, double cos) = Math.SinCos(y[StateLayout.Pitch]);
-        _linkage.Pose(y[StateLayout.Linkage], out LinkagePose pose);
+        SineAndCosine(y, out double sin, out double cos, out double linkageSin, out double linkageCos);
+        _linkage.Pose(linkageSin, linkageCos, out LinkagePose pose);
         double housingSpeed = pitchRate + (pose.Angle1 * linkageRate);
-
-        // Velocities in the body's axes: of the sprung CG, of the axle centre, of the front wheel centre.
-        double wx = (cos * xRate) + (sin * zRate), wz = (cos * zRate) - (sin * xRate);
-        double axleX = wx - (pitchRate * pose.Z) + (pose.X1 * linkageRate), axleZ = wz + (pitchRate * pose.X) + (pose.Z1 * linkageRate);
         double frontX = m.FrontX, frontZ = m.FrontZ + frontTravel;
-        double wheelX = wx - (pitchRate * frontZ), wheelZ = wz + (pitchRate * frontX) + frontRate;
-
-        double rearHeight = y[StateLayout.Z] + (sin * pose.X) + (cos * pose.Z);
-        double frontHeight = y[StateLayout.Z] + (sin * frontX) + (cos * frontZ);
+        RearWheel(y, sin, cos, pose, out double rearHeight, out double rearBodyX, out double rearRise, out double rearSpeed);
+        FrontWheel(y, sin, cos, out double frontHeight, out double frontRise, out double frontSpeed);
         double rearPlace = y[StateLayout.X] + (cos * pose.X) - (sin * pose.Z);
         double frontPlace = y[StateLayout.X] + (cos * frontX) - (sin * frontZ);
-        double rearSpeed = (cos * axleX) - (sin * axleZ), frontSpeed = (cos * wheelX) - (sin * wheelZ);
-        double rearGrip = m.TrackGrip.At(Modes.RearGrip, rearPlace), frontGrip = m.TrackGrip.At(Modes.FrontGrip, frontPlace);
+        double rearGrip = _trackGrip.At(Modes.RearGrip, rearPlace), frontGrip = _trackGrip.At(Modes.FrontGrip, frontPlace);
 
-        m.RearTire.At(
-            Modes.RearTire, Modes.RearTravel, Modes.RearOnFloor, rearGrip, rearHeight, (sin * axleX) + (cos * axleZ), rearSpeed,
-            beltSpin, y[StateLayout.RearDeflection], out now.RearTire);
-        m.FrontTire.At(
-            Modes.FrontTire, Modes.FrontTravel, Modes.FrontOnFloor, frontGrip, frontHeight, (sin * wheelX) + (cos * wheelZ), frontSpeed,
-            frontSpin, y[StateLayout.FrontDeflection], out now.FrontTire);
-        double lost = now.RearTire.Lost + now.FrontTire.Lost;
+        _rearTire.Touch(
+            Modes.RearTire, Modes.RearTravel, Modes.RearOnFloor, rearGrip, rearHeight, rearRise, rearSpeed, beltSpin, rearSlip, out TireResult rear);
+        _frontTire.Touch(
+            Modes.FrontTire, Modes.FrontTravel, Modes.FrontOnFloor, frontGrip, frontHeight, frontRise, frontSpeed, frontSpin, frontSlip, out TireResult front);
+        _rearTire.Push(Modes.RearTire, curves[0], rearHeight, beltSpin, rollingShares[0], ref rear);
+        _frontTire.Push(Modes.FrontTire, curves[1], frontHeight, frontSpin, rollingShares[1], ref front);
+        double lost = rear.Lost + front.Lost;
 
         // Rear springs, dampers and stops: along their own line, by virtual work in λ.
-        m.Spring.At(pose, out double springLength, out double springArm, out now.SpringX, out now.SpringZ);
+        _spring.At(pose, out double springLength, out double springArm, out double springX, out double springZ);
         double springLine = m.SpringPreload + (m.SpringRate * (m.SpringLength - springLength));
         double springForce = Modes.RearSpringLoose ? 0 : springLine;
-        m.Damper.At(pose, out double damperLength, out double damperArm, out now.DamperX, out now.DamperZ);
+        _damper.At(pose, out double damperLength, out double damperArm, out double damperX, out double damperZ);
         double damperSpeed = damperArm * linkageRate;
         double damperResistance = 2 * _rearDamper.Resistance(Modes.RearDamper, damperSpeed);
         lost += damperResistance * damperSpeed;
         double topForce = 0, bottomForce = 0;
         if ((Modes.RearTop | Modes.RearBottom) != ContactMode.Apart)
         {
-            topForce = m.RearStop.Force(Modes.RearTop, damperLength - m.TopLength, damperSpeed);
-            bottomForce = m.RearStop.Force(Modes.RearBottom, m.BottomLength - damperLength, -damperSpeed);
-            lost += m.RearStop.Lost(Modes.RearTop, damperLength - m.TopLength, damperSpeed)
-                + m.RearStop.Lost(Modes.RearBottom, m.BottomLength - damperLength, -damperSpeed);
+            topForce = _rearStop.Force(Modes.RearTop, damperLength - m.TopLength, damperSpeed);
+            bottomForce = _rearStop.Force(Modes.RearBottom, m.BottomLength - damperLength, -damperSpeed);
+            lost += _rearStop.Lost(Modes.RearTop, damperLength - m.TopLength, damperSpeed)
+                + _rearStop.Lost(Modes.RearBottom, m.BottomLength - damperLength, -damperSpeed);
         }
 
         // Front spring, damper and stop by motion ratio, in s.
-        double frontSpringLine = m.FrontSpringPreload + (m.FrontSpringRate * m.FrontSpringRatio * (frontTravel - m.Standing.FrontTravel));
+        double frontSpringLine = FrontSpringLine(frontTravel);
         double frontSpringForce = Modes.FrontSpringLoose ? 0 : frontSpringLine;
         double frontExtension = -m.FrontDamperRatio * frontTravel, frontDamperSpeed = -m.FrontDamperRatio * frontRate;
         double frontResistance = 2 * _frontDamper.Resistance(Modes.FrontDamper, frontDamperSpeed);
@@ -471,37 +569,39 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         double frontTop = 0, frontBottom = 0;
         if ((Modes.FrontTop | Modes.FrontBottom) != ContactMode.Apart)
         {
-            frontTop = m.FrontStop.Force(Modes.FrontTop, frontExtension - m.FrontExtend, frontDamperSpeed);
-            frontBottom = m.FrontStop.Force(Modes.FrontBottom, -frontExtension - m.FrontCompress, -frontDamperSpeed);
-            lost += m.FrontStop.Lost(Modes.FrontTop, frontExtension - m.FrontExtend, frontDamperSpeed)
-                + m.FrontStop.Lost(Modes.FrontBottom, -frontExtension - m.FrontCompress, -frontDamperSpeed);
+            frontTop = _frontStop.Force(Modes.FrontTop, frontExtension - m.FrontExtend, frontDamperSpeed);
+            frontBottom = _frontStop.Force(Modes.FrontBottom, -frontExtension - m.FrontCompress, -frontDamperSpeed);
+            lost += _frontStop.Lost(Modes.FrontTop, frontExtension - m.FrontExtend, frontDamperSpeed)
+                + _frontStop.Lost(Modes.FrontBottom, -frontExtension - m.FrontCompress, -frontDamperSpeed);
             frontUnit += frontBottom - frontTop;
         }
 
         // External forces, turned into the body's axes.
-        double rearDown = now.RearTire.Load - (m.RearMass * LaunchModel.Gravity);
-        double gx = (cos * now.RearTire.Thrust) + (sin * rearDown), gz = (cos * rearDown) - (sin * now.RearTire.Thrust);
+        double rearDown = rear.Load - (m.RearMass * LaunchModel.Gravity);
+        double gx = (cos * rear.Thrust) + (sin * rearDown), gz = (cos * rearDown) - (sin * rear.Thrust);
         double housingMoment = 0;
         if (m.HasWheelieBar)
         {
             (double bx, double bz) = pose.Turn(m.BarX, m.BarZ);
             double depth = -(rearHeight + (sin * bx) + (cos * bz));
-            double pointX = axleX - (housingSpeed * bz), pointZ = axleZ + (housingSpeed * bx);
-            double rate = -((sin * pointX) + (cos * pointZ));
-            double force = m.Bar.Force(Modes.WheelieBar, depth, rate);
-            lost += m.Bar.Lost(Modes.WheelieBar, depth, rate);
+            double rate = -(rearRise + (housingSpeed * ((cos * bx) - (sin * bz))));
+            double force = _bar.Force(Modes.WheelieBar, depth, rate);
+            lost += _bar.Lost(Modes.WheelieBar, depth, rate);
             gx += sin * force;
             gz += cos * force;
             housingMoment = force * ((bx * cos) - (bz * sin));
-            now.BarDepth = depth;
-            now.BarRate = rate;
-            now.BarForce = force;
-            now.BarX = bx;
-            now.BarZ = bz;
+            if (TKeep.Instant)
+            {
+                now.BarDepth = depth;
+                now.BarRate = rate;
+                now.BarForce = force;
+                now.BarX = bx;
+                now.BarZ = bz;
+            }
         }
 
-        double frontDown = now.FrontTire.Load - (m.FrontMass * LaunchModel.Gravity);
-        double fx = (cos * now.FrontTire.Thrust) + (sin * frontDown), fz = (cos * frontDown) - (sin * now.FrontTire.Thrust);
+        double frontDown = front.Load - (m.FrontMass * LaunchModel.Gravity);
+        double fx = (cos * front.Thrust) + (sin * frontDown), fz = (cos * frontDown) - (sin * front.Thrust);
         double drag = m.HalfDrag * xRate * Math.Abs(xRate);
         double dragMoment = (m.DragHeight - y[StateLayout.Z]) * drag;
         lost += (drag * xRate) - (dragMoment * pitchRate);
@@ -558,10 +658,8 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         seen.EngineSpeed = y[StateLayout.EngineSpeed];
         seen.FreeAcceleration = pitch0 + (pose.Angle1 * linkage0) + biasAngle - (carcass * _perRim);
         seen.Compliance = pitchPerTorque + (pose.Angle1 * linkagePerTorque) + _perRim;
-        _freeAcceleration = seen.FreeAcceleration;
-        _compliance = seen.Compliance;
-        _driveline.At(Modes, seen, out now.Driveline);
-        double torque = now.Driveline.AxleTorque;
+        _driveline.At(Modes, seen, out DrivelineOutput driven);
+        double torque = driven.AxleTorque;
 
         double pitchAcceleration = pitch0 + (pitchPerTorque * torque), linkageAcceleration = linkage0 + (linkagePerTorque * torque);
         double accelerationX = (rightX * perX) - (xPitchPer * pitchAcceleration) - (xLinkagePer * linkageAcceleration);
@@ -569,9 +667,8 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         double xAcceleration = (cos * accelerationX) - (sin * accelerationZ), zAcceleration = (sin * accelerationX) + (cos * accelerationZ);
         double travelAcceleration = (forceTravel * _perFront) - accelerationZ - (pitchAcceleration * frontX) - biasFrontZ;
 
-        dy[StateLayout.Count - 1] = lost;
         dy[StateLayout.X] = xRate;
-        dy[StateLayout.Z] = zRate;
+        dy[StateLayout.Z] = y[StateLayout.ZRate];
         dy[StateLayout.Pitch] = pitchRate;
         dy[StateLayout.Linkage] = linkageRate;
         dy[StateLayout.FrontTravel] = frontRate;
@@ -581,14 +678,29 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         dy[StateLayout.LinkageRate] = linkageAcceleration;
         dy[StateLayout.FrontTravelRate] = travelAcceleration;
         dy[StateLayout.RimSpin] = (torque - carcass) * _perRim;
-        dy[StateLayout.BeltSpin] = (carcass + now.RearTire.SpinTorque) * _perBelt;
+        dy[StateLayout.BeltSpin] = (carcass + rear.SpinTorque) * _perBelt;
         dy[StateLayout.Windup] = rimSpin - beltSpin;
-        dy[StateLayout.RearDeflection] = now.RearTire.DeflectionRate;
-        dy[StateLayout.FrontSpin] = now.FrontTire.SpinTorque * _perFrontSpin;
-        dy[StateLayout.FrontDeflection] = now.FrontTire.DeflectionRate;
-        dy[StateLayout.EngineSpeed] = now.Driveline.EngineAcceleration;
+        dy[StateLayout.RearDeflection] = rear.DeflectionRate;
+        dy[StateLayout.FrontSpin] = front.SpinTorque * _perFrontSpin;
+        dy[StateLayout.FrontDeflection] = front.DeflectionRate;
+        dy[StateLayout.EngineSpeed] = driven.EngineAcceleration;
         dy[StateLayout.Work] = torque * seen.ShaftSpeed;
+        dy[StateLayout.Dissipated] = lost;
 
+        if (!TKeep.Instant)
+        {
+            return;
+        }
+
+        _freeAcceleration = seen.FreeAcceleration;
+        _compliance = seen.Compliance;
+        now.RearTire = rear;
+        now.FrontTire = front;
+        now.Driveline = driven;
+        now.SpringX = springX;
+        now.SpringZ = springZ;
+        now.DamperX = damperX;
+        now.DamperZ = damperZ;
         now.Pose = pose;
         now.Cos = cos;
         now.Sin = sin;
@@ -624,5 +736,20 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         now.AxleAccelerationX = accelerationX - (pose.Z * pitchAcceleration) + (pose.X1 * linkageAcceleration) + biasX;
         now.AxleAccelerationZ = accelerationZ + (pose.X * pitchAcceleration) + (pose.Z1 * linkageAcceleration) + biasZ;
         now.HousingAcceleration = pitchAcceleration + (pose.Angle1 * linkageAcceleration) + biasAngle;
+    }
+
+    private interface IKeep
+    {
+        static abstract bool Instant { get; }
+    }
+
+    private readonly struct RatesOnly : IKeep
+    {
+        public static bool Instant => false;
+    }
+
+    private readonly struct WithInstant : IKeep
+    {
+        public static bool Instant => true;
     }
 }

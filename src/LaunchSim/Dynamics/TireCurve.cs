@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using LaunchSim.Vehicle;
 
 namespace LaunchSim.Dynamics;
@@ -39,5 +41,26 @@ public readonly record struct TireCurve(double B, double C, double E)
     {
         double x = B * slip;
         return Math.Sin(C * Math.Atan(x - (E * (x - Math.Atan(x)))));
+    }
+}
+
+/// <summary>The curves of rear and front tyres, evaluated side by side.</summary>
+/// <param name="rear">The rear tyres' curve.</param>
+/// <param name="front">The front tyres' curve.</param>
+public readonly struct TireCurvePair(TireCurve rear, TireCurve front)
+{
+    private readonly Vector128<double> _b = Vector128.Create(rear.B, front.B);
+    private readonly Vector128<double> _c = Vector128.Create(rear.C, front.C);
+    private readonly Vector128<double> _e = Vector128.Create(rear.E, front.E);
+
+    /// <summary>Force over its peak at the rear (first) and the front (second) slip ratio.</summary>
+    /// <param name="slip">Both slip ratios.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public Vector128<double> At(Vector128<double> slip)
+    {
+        Vector128<double> x = _b * slip;
+        Vector128<double> bent = x - (_e * (x - PairMath.Atan(x)));
+        PairMath.SinCos(_c * PairMath.Atan(bent), out Vector128<double> sine, out _);
+        return sine;
     }
 }

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using LaunchSim.Vehicle;
 
 namespace LaunchSim.Dynamics;
@@ -12,9 +13,10 @@ public readonly struct TireForce
     private const double LeastGripShare = 0.2;
     private const double RollingTransition = 0.5;
 
-    // Beyond this tanh(Ω/0.5) is 1 to the last bit.
+    // From here tanh(Ω/0.5) is 1 to the last bit.
     private const double FullRolling = 10;
 
+    private readonly OneSidedContact _contact;
     private readonly double _freeRadius, _perRelaxation, _grip, _b, _e, _c, _sensitivity, _perReference, _rolling;
 
     /// <summary>Prepares an axle's tyres.</summary>
@@ -25,7 +27,7 @@ public readonly struct TireForce
         ArgumentNullException.ThrowIfNull(tire);
         double above = tire.Pressure is { } p ? p.Set - p.Measured : 0;
         VerticalRate = 2 * (tire.VerticalRate + ((tire.Pressure?.VerticalRateSlope ?? 0) * above));
-        Contact = new OneSidedContact(VerticalRate, 2 * tire.VerticalDamping);
+        _contact = new OneSidedContact(VerticalRate, 2 * tire.VerticalDamping);
         _freeRadius = tire.LoadedRadius + (0.5 * scaleReading / tire.VerticalRate);
         _perRelaxation = 1 / tire.RelaxationLength;
         _grip = tire.Grip * (1 + ((tire.Pressure?.GripSlope ?? 0) * above));
@@ -52,13 +54,16 @@ public readonly struct TireForce
     public double PeakSlip { get; }
 
     /// <summary>The contact with the ground, both tyres together.</summary>
-    public OneSidedContact Contact { get; }
+    public OneSidedContact Contact => _contact;
 
     /// <summary>Slip ratio s = u/σ of a contact deflection.</summary>
     /// <param name="deflection">Contact deflection u, m.</param>
     public double SlipRatio(double deflection) => deflection * _perRelaxation;
 
-    /// <summary>Everything that one axle's tyres do at one instant.</summary>
+    /// <summary>Constants of the curve, for <see cref="TireCurvePair"/>.</summary>
+    public TireCurve Curve => new(_b, _c, _e);
+
+    /// <summary>What does not need the slip curve: contact, radius, slip and its rate, available grip.</summary>
     /// <param name="contact">Mode of the contact with the ground.</param>
     /// <param name="travel">Which candidate is the travelling speed.</param>
     /// <param name="onFloor">Whether grip stands on its load floor.</param>
@@ -67,53 +72,62 @@ public readonly struct TireForce
     /// <param name="rise">Its rate, m/s.</param>
     /// <param name="speed">Horizontal speed v of the wheel centre, m/s.</param>
     /// <param name="spin">Spin of the belt Ω, rad/s.</param>
-    /// <param name="deflection">Contact deflection u, m.</param>
-    /// <param name="result">Receives forces, rates, losses and guards.</param>
+    /// <param name="slip">Slip ratio s.</param>
+    /// <param name="result">Receives contact, slip and guards.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void At(
+    public void Touch(
         ContactMode contact, TravelBranch travel, bool onFloor, double trackGrip,
-        double height, double rise, double speed, double spin, double deflection, out TireResult result)
+        double height, double rise, double speed, double spin, double slip, out TireResult result)
     {
         double depth = _freeRadius - height;
         result.Depth = depth;
         result.DepthRate = -rise;
-        result.ContactGuard = Contact.Guard(contact, depth, -rise);
-        double load = Contact.Force(contact, depth, -rise);
+        double load = _contact.Force(contact, depth, -rise);
         result.Load = load;
         double radius = contact == ContactMode.Apart ? _freeRadius : _freeRadius - (depth * (1.0 / 3));
         result.Radius = radius;
 
         double rolling = spin * radius;
         double slipSpeed = rolling - speed;
-        double travelSpeed = travel switch
-        {
-            TravelBranch.Rolling => rolling,
-            TravelBranch.Moving => speed,
-            TravelBranch.RollingBack => -rolling,
-            _ => -speed,
-        };
-        double other = travel switch
-        {
-            TravelBranch.Rolling or TravelBranch.RollingBack => Math.Max(-travelSpeed, Math.Abs(speed)),
-            _ => Math.Max(-travelSpeed, Math.Abs(rolling)),
-        };
-        result.TravelGuard = travelSpeed - other;
+        bool byRolling = travel is TravelBranch.Rolling or TravelBranch.RollingBack;
+        double leading = byRolling ? rolling : speed, trailing = byRolling ? speed : rolling;
+        double travelSpeed = travel is TravelBranch.Rolling or TravelBranch.Moving ? leading : -leading;
+        result.TravelGuard = travelSpeed - Math.Max(-travelSpeed, Math.Abs(trailing));
         result.SlipSpeed = slipSpeed;
-        double slip = deflection * _perRelaxation;
         result.DeflectionRate = slipSpeed - (travelSpeed * slip);
 
         double share = 1 - (_sensitivity * ((load * _perReference) - 1));
         result.FloorGuard = onFloor ? LeastGripShare - share : share - LeastGripShare;
-        double limit = _grip * trackGrip * (onFloor ? LeastGripShare : share) * load;
-        result.Limit = limit;
-        double x = _b * slip;
-        double thrust = limit * Math.Sin(_c * Math.Atan(x - (_e * (x - Math.Atan(x)))));
-        result.Thrust = thrust;
+        result.Limit = _grip * trackGrip * (onFloor ? LeastGripShare : share) * load;
+        result.Thrust = 0;
+        result.SpinTorque = 0;
+        result.Lost = 0;
+    }
 
-        double drag = spin >= FullRolling ? 1 : Math.Tanh(spin * (1 / RollingTransition));
-        double rollingTorque = _rolling * load * height * drag;
-        result.SpinTorque = -(thrust * radius) - rollingTorque;
-        result.Lost = (thrust * slipSpeed) + (rollingTorque * spin) + Contact.Lost(contact, depth, -rise);
+    /// <summary>tanh(Ω/0.5 rad/s) of the rear (first) and the front (second) spin, which the rolling resistance is scaled by.</summary>
+    /// <param name="rear">Spin of the rear belts, rad/s.</param>
+    /// <param name="front">Spin of the front wheels, rad/s.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Vector128<double> RollingShares(double rear, double front) =>
+        rear >= FullRolling && front >= FullRolling
+            ? Vector128<double>.One
+            : PairMath.Tanh(Vector128.Create(rear, front) * (1 / RollingTransition));
+
+    /// <summary>What follows from the slip curve: thrust, torque on the spin, losses.</summary>
+    /// <param name="contact">Mode of the contact with the ground.</param>
+    /// <param name="curve">The curve's value, force over its peak.</param>
+    /// <param name="height">Height of the wheel centre z_c, m.</param>
+    /// <param name="spin">Spin of the belt Ω, rad/s.</param>
+    /// <param name="rollingShare">What <see cref="RollingShares"/> says of the spin.</param>
+    /// <param name="result">What <see cref="Touch"/> found; receives the rest.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Push(ContactMode contact, double curve, double height, double spin, double rollingShare, ref TireResult result)
+    {
+        double thrust = result.Limit * curve;
+        result.Thrust = thrust;
+        double rollingTorque = _rolling * result.Load * height * rollingShare;
+        result.SpinTorque = -(thrust * result.Radius) - rollingTorque;
+        result.Lost = (thrust * result.SlipSpeed) + (rollingTorque * spin) + _contact.Lost(contact, result.Depth, result.DepthRate);
     }
 
     /// <summary>
@@ -173,6 +187,6 @@ public struct TireResult
     /// <summary>Power lost in contact, rolling and tyre damping, W.</summary>
     public double Lost;
 
-    /// <summary>Guards of the three modes: contact, travelling speed, load floor.</summary>
-    public double ContactGuard, TravelGuard, FloorGuard;
+    /// <summary>Guards of the travelling speed's branch and of the load floor; the contact has its own.</summary>
+    public double TravelGuard, FloorGuard;
 }

@@ -53,25 +53,32 @@ internal static class ExtremumSearch
             (bestTime, bestStep) = (times[bestNode], launch.StepOf(bestNode));
         }
 
-        for (int i = first; i <= last; i++)
+        double here = first <= last ? sign * values[first] : double.NaN, left = first > 0 && first <= last ? sign * values[first - 1] : 0;
+        for (int i = first; i <= last; i++, left = here, here = i <= last ? sign * values[i] : 0)
         {
-            double here = sign * values[i];
-            bool hasLeft = i > 0 && segments[i - 1] >= 0, hasRight = segments[i] >= 0;
-            double left = hasLeft ? sign * values[i - 1] : double.NegativeInfinity;
-            double right = hasRight ? sign * values[i + 1] : double.NegativeInfinity;
-            if (!(here >= left && here >= right) || !(here + (Caution * Math.Min(here - left, here - right)) > best) || !double.IsFinite(here))
+            // Most nodes lie on a slope and are passed by at once.
+            double right = i + 1 < values.Length ? sign * values[i + 1] : 0;
+            if ((here < right && segments[i] >= 0) || (here < left && i > 0 && segments[i - 1] >= 0) || !double.IsFinite(here))
             {
                 continue;
             }
 
-            var bracket = new Bracket(launch, signal, sign, hasLeft ? segments[i - 1] : segments[i], hasRight ? segments[i] : segments[i - 1], times[i]);
+            bool hasLeft = i > 0 && segments[i - 1] >= 0, hasRight = segments[i] >= 0;
+            double before = hasLeft ? left : double.NegativeInfinity, after = hasRight ? right : double.NegativeInfinity;
+            if (!(here + (Caution * Math.Min(here - before, here - after)) > best))
+            {
+                continue;
+            }
+
+            int leftStep = hasLeft ? segments[i - 1] : segments[i], rightStep = hasRight ? segments[i] : segments[i - 1];
+            var bracket = new Bracket(launch, signal, sign, leftStep, rightStep, times[i]);
             double low = Math.Max(from, hasLeft ? times[i - 1] : times[i]), high = Math.Min(to, hasRight ? times[i + 1] : times[i]);
             if (high - low <= Tolerance || !(hasLeft && hasRight || bracket.Rises(low, high, here)))
             {
                 continue;
             }
 
-            (double value, double time) = bracket.Largest(low, high, left, here, right);
+            (double value, double time) = bracket.Largest(low, high, before, here, after);
             if (value > best)
             {
                 (best, bestTime, bestStep) = (value, time, bracket.Step(time));

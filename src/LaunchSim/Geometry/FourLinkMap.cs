@@ -42,9 +42,8 @@ public readonly struct FourLinkMap : ILinkageMap
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Pose(double lambda, out LinkagePose pose)
+    public void Pose(double sin, double cos, out LinkagePose pose)
     {
-        (double sin, double cos) = Math.SinCos(lambda);
         double lx = (cos * _barX) - (sin * _barZ), lz = (sin * _barX) + (cos * _barZ);
         double ax = _lowerBodyX + lx, az = _lowerBodyZ + lz;
         double dx = _upperBodyX - ax, dz = _upperBodyZ - az;
@@ -131,7 +130,7 @@ public readonly struct FourLinkMap : ILinkageMap
     /// <inheritdoc/>
     public IReadOnlyList<BarPosition> Bars(double lambda)
     {
-        Pose(lambda, out LinkagePose pose);
+        this.Pose(lambda, out LinkagePose pose);
         (BarPosition lower, BarPosition upper) = Positions(lambda, pose);
         return [lower, upper];
     }

@@ -8,10 +8,11 @@ namespace LaunchSim.Geometry;
 /// </summary>
 public interface ILinkageMap
 {
-    /// <summary>The pose at λ; not a number where the linkage cannot be assembled.</summary>
-    /// <param name="lambda">Rotation of the lower bar (of the ladder bar) relative to the body since measured, rad.</param>
+    /// <summary>The pose at λ by its sine and cosine; not a number where the linkage cannot be assembled.</summary>
+    /// <param name="sin">Sine of λ, the rotation of the lower bar (of the ladder bar) relative to the body since measured.</param>
+    /// <param name="cos">Cosine of λ.</param>
     /// <param name="pose">Receives the pose.</param>
-    void Pose(double lambda, out LinkagePose pose);
+    void Pose(double sin, double cos, out LinkagePose pose);
 
     /// <summary>
     /// How far the linkage is from a singular position, where λ no longer says where the housing is: 1 at best, 0 there,
@@ -53,4 +54,21 @@ public readonly record struct BarPosition(string Name, Point Axle, Point Body)
 
     /// <summary>Angle in the body's axes, rad, positive when it climbs to the front.</summary>
     public double Climb => Math.Atan2(Body.Up - Axle.Up, Body.Ahead - Axle.Ahead);
+}
+
+/// <summary>Shorthand for linkage maps off the hot path.</summary>
+public static class LinkageMapExtensions
+{
+    /// <summary>The pose at λ; not a number where the linkage cannot be assembled.</summary>
+    /// <typeparam name="TMap">The map's type.</typeparam>
+    /// <param name="map">The linkage.</param>
+    /// <param name="lambda">Rotation of the lower bar (of the ladder bar) relative to the body since measured, rad.</param>
+    /// <param name="pose">Receives the pose.</param>
+    public static void Pose<TMap>(this TMap map, double lambda, out LinkagePose pose)
+        where TMap : ILinkageMap
+    {
+        ArgumentNullException.ThrowIfNull(map);
+        (double sin, double cos) = Math.SinCos(lambda);
+        map.Pose(sin, cos, out pose);
+    }
 }

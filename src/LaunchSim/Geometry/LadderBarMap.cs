@@ -23,9 +23,8 @@ public readonly struct LadderBarMap : ILinkageMap
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Pose(double lambda, out LinkagePose pose)
+    public void Pose(double sin, double cos, out LinkagePose pose)
     {
-        (double sin, double cos) = Math.SinCos(lambda);
         double cx = (cos * _centreX) - (sin * _centreZ), cz = (sin * _centreX) + (cos * _centreZ);
         pose.X = _pivotX + cx;
         pose.Z = _pivotZ + cz;
@@ -52,7 +51,7 @@ public readonly struct LadderBarMap : ILinkageMap
     /// <inheritdoc/>
     public IReadOnlyList<BarPosition> Bars(double lambda)
     {
-        Pose(lambda, out LinkagePose pose);
+        this.Pose(lambda, out LinkagePose pose);
         return [new BarPosition("ladder bar", new Point(pose.X, pose.Z), new Point(_pivotX, _pivotZ))];
     }
 }

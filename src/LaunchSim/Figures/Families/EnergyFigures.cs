@@ -26,7 +26,10 @@ internal sealed class EnergyFigures : IFigureFamily
         double largest = 0;
         foreach (double residual in launch.Column(Signal.EnergyResidual))
         {
-            largest = Math.Max(largest, Math.Abs(residual));
+            if (Math.Abs(residual) > largest)
+            {
+                largest = Math.Abs(residual);
+            }
         }
 
         double work = launch.Solution.LargestWork;

@@ -9,6 +9,9 @@ internal sealed class StaticFigures : IFigureFamily
     private const string AtInfinity = "the bars are parallel: the instant centre is at infinity";
     private const string NoSuchBar = "this linkage has no such bar";
 
+    // Beyond this the bars are parallel but for rounding, m.
+    private const double Farthest = 1e6;
+
     private static readonly FigureDefinition
         Percent = new("standing_anti_squat_percent", "Anti-squat", FigureUnit.Percent,
             "slope from the rear contact point to the instant centre over h/L, standing car"),
@@ -37,9 +40,10 @@ internal sealed class StaticFigures : IFigureFamily
         StandingCar car = launch.Solution.Car;
         StaticLine line = car.Line;
         figures.Set(Percent, line.Percent, "the contact point would move level: the percent is infinite");
-        figures.Set(Ahead, line.InstantCentreAhead, AtInfinity);
-        figures.Set(Up, line.InstantCentreUp, AtInfinity);
-        figures.Set(Neutral, line.NeutralLineUp, AtInfinity);
+        bool near = Math.Abs(line.InstantCentreAhead) < Farthest && Math.Abs(line.InstantCentreUp) < Farthest;
+        figures.Set(Ahead, near ? line.InstantCentreAhead : double.NaN, AtInfinity);
+        figures.Set(Up, near ? line.InstantCentreUp : double.NaN, AtInfinity);
+        figures.Set(Neutral, near ? line.NeutralLineUp : double.NaN, AtInfinity);
         figures.Set(Lower, Climb(line, "lower bar"), NoSuchBar);
         figures.Set(Upper, Climb(line, "upper bar"), NoSuchBar);
         figures.Set(Ladder, Climb(line, "ladder bar"), NoSuchBar);
