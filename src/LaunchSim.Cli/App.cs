@@ -32,7 +32,7 @@ internal static class App
         {
             return End(session, exception.Message, ExitCode.Failed);
         }
-        catch (IOException exception)
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
             return End(session, $"reading or writing failed: {exception.Message}", ExitCode.Failed);
         }
@@ -63,7 +63,9 @@ internal static class App
         };
         if (parsed.Action is ParseErrorAction complaint)
         {
+            // What was meant instead belongs to the complaint, not to the results.
             complaint.ShowHelp = false;
+            configuration.Output = session.Error;
             _ = parsed.Invoke(configuration);
             session.Error.WriteLine($"launchsim: `launchsim {parsed.CommandResult.Command.Name.Replace("launchsim", "", StringComparison.Ordinal)}".TrimEnd() + " --help` tells what there is");
             return ExitCode.BadInput;

@@ -9,8 +9,9 @@ internal static class Program
     public static int Main(string[] args)
     {
         using var interrupt = new Interrupt();
-        using StreamWriter output = Writer(Console.OpenStandardOutput());
-        using StreamWriter error = Writer(Console.OpenStandardError());
+
+        // Not disposed: the command flushes what it wrote, and a stream that took nothing then must not fail once more here.
+        StreamWriter output = Writer(Console.OpenStandardOutput()), error = Writer(Console.OpenStandardError());
         error.AutoFlush = true;
         var session = new Session(output, error, interrupt.Token) { ShowsProgress = !Console.IsErrorRedirected };
         return App.Run(args, session);

@@ -51,7 +51,7 @@ public class ReferenceTests
     [Fact]
     public void Types_OfTheCommandLine_AreSealed()
     {
-        foreach (Type type in typeof(App).Assembly.GetTypes().Where(type => type.IsClass && type.Namespace?.StartsWith("LaunchSim", StringComparison.Ordinal) == true))
+        foreach (System.Type type in typeof(App).Assembly.GetTypes().Where(type => type.IsClass && type.Namespace?.StartsWith("LaunchSim", StringComparison.Ordinal) == true))
         {
             Assert.True(type.IsSealed, type.FullName);
         }

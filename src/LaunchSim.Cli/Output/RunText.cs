@@ -65,7 +65,7 @@ internal static class RunText
         _ = text.Append("\nFigures\n").Append(table);
         foreach (IGrouping<string, Figure> group in missing.GroupBy(figure => figure.Reason ?? "no value in this run"))
         {
-            _ = text.Append("  none: ").AppendJoin(", ", group.Select(figure => figure.Definition.Name)).Append(" (").Append(group.Key).Append(")\n");
+            _ = text.Append("  none: ").AppendJoin("; ", group.Select(figure => figure.Definition.Name)).Append(" (").Append(group.Key).Append(")\n");
         }
     }
 

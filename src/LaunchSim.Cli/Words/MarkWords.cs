@@ -10,7 +10,8 @@ internal static class MarkWords
     {
         for (int i = 1; figures.TryGet(Key(i, "distance_m"), out Figure? place); i++)
         {
-            string where = readout.Distance.Text(place.Value.Value ?? 0);
+            // A mark is a round number in the units in which it was entered.
+            string where = readout.Distance.Text(place.Value.Value ?? 0).Replace(".0 ", " ", StringComparison.Ordinal).Replace(".00 ", " ", StringComparison.Ordinal);
             if (figures[Key(i, "time_s")] is not { } time)
             {
                 yield return $"{where} is not reached in this run.";

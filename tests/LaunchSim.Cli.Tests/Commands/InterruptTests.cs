@@ -16,7 +16,7 @@ public class InterruptTests
         }
 
         using var folder = new Folder();
-        string[] args = ["run", Files.DoorCar, "--set", "run.duration=60 s", "--set", "run.sample=1 us", "--csv", folder.Path("a.csv"), "--quiet"];
+        string[] args = ["run", Files.DoorCar, "--set", "run.duration=60 s", "--set", "run.sample=40 us", "--csv", folder.Path("a.csv"), "--quiet"];
         using Process process = Process.Start(new ProcessStartInfo("dotnet", [typeof(App).Assembly.Location, .. args]) { RedirectStandardError = true, RedirectStandardOutput = true })!;
         Task<string> error = process.StandardError.ReadToEndAsync();
         var watch = Stopwatch.StartNew();
