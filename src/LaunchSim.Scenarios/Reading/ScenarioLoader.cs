@@ -44,7 +44,7 @@ internal sealed class ScenarioLoader(Findings findings)
         Node? node = NodeReader.Read(text, shown, findings);
         if (node is null or MapNode)
         {
-            return node as MapNode;
+            return node is MapNode map ? TrackTable.Lift(map) : null;
         }
 
         findings.Error(node.Place, "", $"{Binder.Describe(node)} where a scenario is due", "`key: value` lines: name, car, front, rear, driveline", "begin from a shipped scenario");

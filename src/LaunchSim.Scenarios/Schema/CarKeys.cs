@@ -31,7 +31,7 @@ internal static class CarKeys
         [
             new("number", "One grip everywhere", new Section(
                 Optional("grip", QuantityKind.Number, Limits.Positive, "1.0", "1", "Factor on the tyres' grip", "1 for the track on which the tyres' grip was found"))),
-            new("table", "Grip along the track, each tyre at its own place", new Section(
+            new("table", "Grip along the track, each tyre at its own place; may also stand one level deeper, under grip", new Section(
                 Row("distance", QuantityKind.Length, Limits.Any, "0 30 60 ft", "Places along the track, 0 where the rear tyres start; the end values hold beyond the ends", "Tape from the staged rear tyres", rising: true),
                 Row("grip", QuantityKind.Number, Limits.Positive, "1.0 0.9 1.0", "Factor on the tyres' grip at each place", "From a drag sled or from passes", against: "distance")), "distance"),
         ],

@@ -76,6 +76,18 @@ internal static class JsonSchemaWriter
             properties[same.Key] = keys.Length == 1 ? Described(keys[0]) : new JsonObject { ["anyOf"] = new JsonArray([.. keys.Select(Described)]) };
         }
 
+        if (section.Path == "track" && properties["grip"]!["anyOf"] is JsonArray grips)
+        {
+            // The table may also stand in the place of the number (see TrackTable).
+            grips.Add(new JsonObject
+            {
+                ["type"] = "object",
+                ["properties"] = new JsonObject { ["distance"] = Ref("row"), ["grip"] = Ref("numbers") },
+                ["required"] = new JsonArray("distance", "grip"),
+                ["additionalProperties"] = false,
+            });
+        }
+
         var schema = new JsonObject { ["type"] = "object", ["properties"] = properties, ["additionalProperties"] = false };
         string[] required = [.. section.Keys.Where(key => key.Need == Need.Geometry).Select(key => key.Name)];
         if (required.Length > 0)
