@@ -17,7 +17,7 @@ internal static class GripWords
             said.Add($"The rear tyres spin: they slip beyond the peak of their grip from {Readout.Time.Text(first)}, for {Readout.Time.Text(total)} in all{speed}.");
             if (figures["slip_speed_largest_mps"] is > RunAway && figures["driveshaft_torque_largest_nm"] is null)
             {
-                said.Add("A torque given by time does not fall off as the tyres spin up, as an engine's would: after that moment the run is a picture of what not to do.");
+                said.Add("A torque given by time does not fall off as the tyres spin up, as an engine's would: from there on the numbers are no guide.");
             }
         }
         else if (figures["grip_margin_lowest_ratio"] is { } margin && figures["grip_margin_lowest_time_s"] is { } at)
