@@ -25,5 +25,6 @@ internal static class Guards
     public const int Coupling = 19;
     public const int SecondCoupling = 20;
     public const int LastMark = 21;
-    public const int Count = 22;
+    public const int Linkage = 22;
+    public const int Count = 23;
 }

@@ -48,6 +48,10 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     private readonly double _perBelt = 1 / model.BeltInertia;
     private readonly double _perFrontSpin = 1 / model.FrontSpinInertia;
     private readonly double _standingTravel = model.Standing.FrontTravel;
+    // This near to a singular position, where upper bar and housing come into line, the launch ends: beyond it nothing that
+    // is computed means anything. Squared sine of their angle, as for the standing car.
+    private const double LeastMargin = 1e-6;
+
     private double _freeAcceleration, _compliance, _markPlace, _markSample, _markEnd;
 
     /// <summary>The modes now in force.</summary>
@@ -252,6 +256,8 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
             case Guards.FrontBottom:
                 Modes.FrontBottom = _frontStop.Next(Modes.FrontBottom, -now.FrontExtension - _model.FrontCompress, -now.FrontDamperSpeed);
                 break;
+            case Guards.Linkage:
+                return EventAction.Stop;
             case Guards.LastMark:
                 _markEnd = SampleGrid.AtOrAfter(t, _markSample);
                 _markPlace = double.PositiveInfinity;
@@ -470,6 +476,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         values[Guards.Coupling] = now.Driveline.CouplingGuard;
         values[Guards.SecondCoupling] = now.Driveline.SecondCouplingGuard;
         values[Guards.LastMark] = _markPlace - now.RearX;
+        values[Guards.Linkage] = now.Pose.Margin - LeastMargin;
     }
 
     private readonly double FrontSpringLine(double travel) =>

@@ -13,6 +13,10 @@ public readonly struct TireForce
     private const double LeastGripShare = 0.2;
     private const double RollingTransition = 0.5;
 
+    // At standstill all candidates for the travelling speed are rounding: without some slack, m/s, their branches would
+    // hand over to each other for ever. Far below what any tolerance sees.
+    private const double TravelSlack = 1e-9;
+
     // From here tanh(Ω/0.5) is 1 to the last bit.
     private const double FullRolling = 10;
 
@@ -92,7 +96,7 @@ public readonly struct TireForce
         bool byRolling = travel is TravelBranch.Rolling or TravelBranch.RollingBack;
         double leading = byRolling ? rolling : speed, trailing = byRolling ? speed : rolling;
         double travelSpeed = travel is TravelBranch.Rolling or TravelBranch.Moving ? leading : -leading;
-        result.TravelGuard = travelSpeed - Math.Max(-travelSpeed, Math.Abs(trailing));
+        result.TravelGuard = travelSpeed - Math.Max(-travelSpeed, Math.Abs(trailing)) + TravelSlack;
         result.SlipSpeed = slipSpeed;
         result.DeflectionRate = slipSpeed - (travelSpeed * slip);
 

@@ -14,7 +14,7 @@ public readonly struct FourLinkMap : ILinkageMap
 
     // Measured: lower bar from body to axle; housing from lower to upper axle pivot; housing from lower pivot to centre.
     private readonly double _barX, _barZ, _housingX, _housingZ, _centreX, _centreZ;
-    private readonly double _housingSquared, _closure, _branch;
+    private readonly double _housingSquared, _closure, _branch, _perMargin;
 
     /// <summary>Builds the map.</summary>
     /// <param name="links">The four points of the measured car.</param>
@@ -36,6 +36,7 @@ public readonly struct FourLinkMap : ILinkageMap
         _housingSquared = (_housingX * _housingX) + (_housingZ * _housingZ);
         double upperX = links.UpperAxle.Ahead - links.UpperBody.Ahead, upperZ = links.UpperAxle.Up - links.UpperBody.Up;
         _closure = _housingSquared - ((upperX * upperX) + (upperZ * upperZ));
+        _perMargin = 1 / (_housingSquared * ((upperX * upperX) + (upperZ * upperZ)));
         double dx = links.UpperBody.Ahead - links.LowerAxle.Ahead, dz = links.UpperBody.Up - links.LowerAxle.Up;
         _branch = (dx * _housingZ) - (dz * _housingX) >= 0 ? 1 : -1;
     }
@@ -74,6 +75,7 @@ public readonly struct FourLinkMap : ILinkageMap
         pose.Sin = sa;
         pose.Angle1 = angle1;
         pose.Angle2 = angle2;
+        pose.Margin = cross * cross * _perMargin;
     }
 
     /// <inheritdoc/>

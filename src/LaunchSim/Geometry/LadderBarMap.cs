@@ -36,6 +36,7 @@ public readonly struct LadderBarMap : ILinkageMap
         pose.Sin = sin;
         pose.Angle1 = 1;
         pose.Angle2 = 0;
+        pose.Margin = 1;
     }
 
     /// <inheritdoc/>

@@ -24,6 +24,9 @@ public struct LinkagePose
     /// <summary>Second derivative α''(λ), 1/rad.</summary>
     public double Angle2;
 
+    /// <summary>How far the linkage is from a singular position, as <see cref="ILinkageMap.Margin"/> has it: a ratio, 0 there.</summary>
+    public double Margin;
+
     /// <summary>The housing's angle α relative to the body, rad.</summary>
     public readonly double Angle => Math.Atan2(Sin, Cos);
 
