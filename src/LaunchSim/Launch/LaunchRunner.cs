@@ -134,10 +134,12 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
     public ClosedLaunchRunner(StandingCar car, double tolerance, LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline> system)
         : base(car, tolerance)
     {
+        double energy = LaunchEnergy.About(car, system.Driveline);
         _integrator = new(system, new IntegratorOptions
         {
             Tolerance = tolerance,
-            Scales = StateLayout.Scales(LaunchEnergy.About(car, system.Driveline)),
+            Scales = StateLayout.Scales(energy),
+            InvariantTolerance = LedgerShare * tolerance * energy,
             InitialStep = FirstStep(tolerance),
             MaximumStep = LongestStep,
         });
@@ -148,6 +150,10 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
     private static double FirstStep(double tolerance) => 1e-3 * Math.Pow(tolerance / 1e-6, 0.2);
 
     private const double LongestStep = 0.02;
+
+    // A launch takes some hundreds of steps whose errors partly cancel: the share of the ledger's tolerance that one may take.
+    private const double LedgerShare = 0.02;
+
 
     public override ReadOnlySpan<double> State => _integrator.State;
 
