@@ -1,0 +1,90 @@
+using System.CommandLine;
+using System.CommandLine.Invocation;
+using LaunchSim.Cli.Commands;
+using LaunchSim.Cli.Terminal;
+
+namespace LaunchSim.Cli;
+
+/// <summary>From arguments to an exit code, with every failure told in a plain sentence.</summary>
+internal static class App
+{
+    /// <summary>Runs one command.</summary>
+    /// <param name="args">The arguments after the program's name.</param>
+    /// <param name="session">Where it reads and writes.</param>
+    /// <returns>One of <see cref="ExitCode"/>.</returns>
+    public static int Run(IReadOnlyList<string> args, Session session)
+    {
+        try
+        {
+            int code = Invoke(args, session);
+            session.Output.Flush();
+            return code;
+        }
+        catch (InputException exception)
+        {
+            return End(session, exception.Message, ExitCode.BadInput);
+        }
+        catch (OperationCanceledException)
+        {
+            return End(session, "interrupted; no unfinished file is left behind", ExitCode.Interrupted);
+        }
+        catch (OutputException exception)
+        {
+            return End(session, exception.Message, ExitCode.Failed);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            return End(session, $"reading or writing failed: {exception.Message}", ExitCode.Failed);
+        }
+        catch (OutOfMemoryException)
+        {
+            return End(session, "the machine's memory is used up; run fewer files at once, or a coarser sample", ExitCode.Failed);
+        }
+#pragma warning disable CA1031 // The last line of defence: whatever it is, the user reads a sentence and gets an exit code.
+        catch (Exception exception)
+#pragma warning restore CA1031
+        {
+            return End(session, $"a fault of the program itself, please report it with the scenario: {exception.GetType().Name}: {exception.Message}", ExitCode.Failed);
+        }
+    }
+
+    private static int Invoke(IReadOnlyList<string> args, Session session)
+    {
+        RootCommand root = CommandRegister.Create(session);
+
+        // A name that begins with @ is a file like any other, not a list of further arguments.
+        ParseResult parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        var configuration = new InvocationConfiguration
+        {
+            Output = session.Output,
+            Error = session.Error,
+            EnableDefaultExceptionHandler = false,
+            ProcessTerminationTimeout = null,
+        };
+        if (parsed.Action is ParseErrorAction complaint)
+        {
+            // What was meant instead belongs to the complaint, not to the results.
+            complaint.ShowHelp = false;
+            configuration.Output = session.Error;
+            _ = parsed.Invoke(configuration);
+            session.Error.WriteLine($"launchsim: `launchsim {parsed.CommandResult.Command.Name.Replace("launchsim", "", StringComparison.Ordinal)}".TrimEnd() + " --help` tells what there is");
+            return ExitCode.BadInput;
+        }
+
+        return parsed.Invoke(configuration);
+    }
+
+    private static int End(Session session, string sentence, int code)
+    {
+        try
+        {
+            session.Error.WriteLine($"launchsim: {sentence}");
+        }
+        catch (IOException)
+        {
+            // Nobody listens any more; the exit code still tells.
+        }
+
+        return code;
+    }
+}

@@ -1,0 +1,40 @@
+using System.CommandLine;
+using LaunchSim.Cli.Output;
+using LaunchSim.Cli.Terminal;
+using LaunchSim.Scenarios;
+
+namespace LaunchSim.Cli.Commands;
+
+/// <summary><c>launchsim geometry</c>: what the side view tells, for every choice of holes and through the travel.</summary>
+internal static class GeometryCommand
+{
+    public static Command Create(Session session)
+    {
+        var file = new Argument<string>("FILE") { Description = "A scenario, or the part of one that describes the side view" };
+        var percent = new Option<string>("--percent") { HelpName = "range", Description = "Keep the holes that give this percent, as in \"150 to 175\"" };
+        var length = new Option<string>("--length") { HelpName = "range", Description = "Keep the holes whose instant centre is this far ahead, as in \"30 to 50 in\"" };
+        var csv = new Option<string>("--csv") { HelpName = "path", Description = "Write the tables, in SI units; an earlier table there is replaced" };
+        var json = new Option<bool>("--json") { Description = "Print one JSON document, in SI units, in the place of the text" };
+        Option<string> units = Settings.Units();
+        Option<string[]> set = Settings.Set();
+        var command = new Command("geometry", "Percent, instant centre and bars in side view, for every choice of holes and through the travel") { file, percent, length, csv, json, units, set };
+        command.SetAction(parsed =>
+        {
+            string name = parsed.GetRequiredValue(file);
+            Span? percentKept = Span.Percent(parsed.GetValue(percent)), lengthKept = Span.Length(parsed.GetValue(length));
+            List<(string, string)> overrides = Settings.Overrides(parsed.GetValue(set));
+            OutputFile? table = parsed.GetValue(csv) is { } path ? OutputFile.Plan(path, OutputKind.Geometry, [name]) : null;
+            if (Findings.ReadAll(StandingCheck.Reader(ReadPurpose.Geometry), [name], overrides, session) is not [var scenario])
+            {
+                return ExitCode.BadInput;
+            }
+
+            var readout = new Readout(Settings.System(parsed.GetValue(units), scenario.UnitSystem));
+            var report = GeometryReport.Of(scenario, readout.IsShop, percentKept, lengthKept);
+            table?.Write(stream => GeometryCsv.Write(report, stream), session.Cancellation);
+            session.Output.Write(parsed.GetValue(json) ? GeometryJson.Text(report) : GeometryText.Of(report, readout));
+            return ExitCode.Done;
+        });
+        return command;
+    }
+}

@@ -1,0 +1,84 @@
+using System.Globalization;
+using System.Text;
+using LaunchSim.Cli.Words;
+using LaunchSim.Figures;
+using LaunchSim.Integration;
+using LaunchSim.Launch;
+
+namespace LaunchSim.Cli.Output;
+
+/// <summary>A launch in words and figures.</summary>
+internal static class RunText
+{
+    // These close the report in words of their own.
+    private const string LedgerTitle = "Energy";
+
+    /// <summary>The whole report.</summary>
+    /// <param name="run">The launch.</param>
+    /// <param name="readout">The units.</param>
+    public static string Of(RunOutcome run, Readout readout)
+    {
+        StandingCar car = run.Solution.Car;
+        var text = new StringBuilder();
+        _ = text.Append(StaticLineWords.Of(car.Line, car.Standing.Wheelbase, readout)).Append("\n\n");
+        if (run.Failure is { } failure)
+        {
+            _ = text.Append(FailureWords.Of(failure)).Append("\nWhat follows holds up to there.\n\n");
+        }
+
+        foreach (string sentence in Summary.Of(run.Figures, readout))
+        {
+            _ = text.Append(sentence).Append('\n');
+        }
+
+        Table(text, run.Figures, readout);
+        _ = text.Append("\nWhat a model in one plane cannot know\n");
+        foreach (string sentence in LimitWords.Of(run.Figures, car.Car.TrackGrip.Count == 1, readout))
+        {
+            _ = text.Append("  ").Append(sentence).Append('\n');
+        }
+
+        _ = text.Append(LimitWords.Caution).Append('\n');
+        return Solution(text, run).ToString();
+    }
+
+    private static void Table(StringBuilder text, FigureSet figures, Readout readout)
+    {
+        var missing = new List<Figure>();
+        var table = new TextTable(false, true, false);
+        foreach (IFigureFamily family in figures.Catalog.Families.Where(family => family.Title != LedgerTitle))
+        {
+            Figure[] known = [.. family.Definitions.Select(definition => figures.Get(definition.Key)).Where(figure => figure.Value is not null)];
+            missing.AddRange(family.Definitions.Select(definition => figures.Get(definition.Key)).Where(figure => figure.Value is null));
+            if (known.Length > 0)
+            {
+                table.Add(family.Title);
+            }
+
+            foreach (Figure figure in known)
+            {
+                (string number, string unit) = FigureFormat.Of(figure.Definition, figure.Value!.Value, readout);
+                table.Add("  " + figure.Definition.Name, number, unit);
+            }
+        }
+
+        _ = text.Append("\nFigures\n").Append(table);
+        foreach (IGrouping<string, Figure> group in missing.GroupBy(figure => figure.Reason ?? "no value in this run"))
+        {
+            _ = text.Append("  none: ").AppendJoin("; ", group.Select(figure => figure.Definition.Name)).Append(" (").Append(group.Key).Append(")\n");
+        }
+    }
+
+    private static StringBuilder Solution(StringBuilder text, RunOutcome run)
+    {
+        Statistics statistics = run.Solution.End.Statistics;
+        string residual = run.Figures["energy_residual_largest_j"] is { } joules
+            ? joules.ToString("0.0e-0", CultureInfo.InvariantCulture) + " J" : "none";
+        string relative = run.Figures["energy_residual_ratio"] is { } ratio
+            ? ", " + ratio.ToString("0.0e-0", CultureInfo.InvariantCulture) + " of the largest work" : "";
+        return text
+            .Append(CultureInfo.InvariantCulture, $"\nEnergy residual {residual}{relative}; ")
+            .Append(CultureInfo.InvariantCulture, $"{statistics.Steps} steps ({statistics.Rejected} rejected), {statistics.Evaluations} evaluations, tolerance {run.Scenario.Run.Tolerance:R}\n")
+            .Append(CultureInfo.InvariantCulture, $"{ProgramVersion.Name} {ProgramVersion.Text}, scenario {run.Scenario.ContentHash}\n");
+    }
+}

@@ -1,0 +1,54 @@
+using System.CommandLine;
+using LaunchSim.Scenarios.Units;
+
+namespace LaunchSim.Cli.Terminal;
+
+/// <summary>Arguments and options that several commands share.</summary>
+internal static class Settings
+{
+    public static Argument<string[]> Files() => new("FILE") { Arity = ArgumentArity.OneOrMore, Description = "Scenario files; a folder stands for the .yaml files in it" };
+
+    public static Option<string[]> Set() => new("--set")
+    {
+        HelpName = "path=value",
+        Description = "A value in the place of the file's, as in --set \"rear.spring.rate=175 lb/in\"; may be given again and again",
+        Arity = ArgumentArity.OneOrMore,
+    };
+
+    public static Option<string> Units()
+    {
+        var option = new Option<string>("--units") { HelpName = "shop|si", Description = "Units of what is printed; those of the file when left out" };
+        _ = option.AcceptOnlyFromAmong("shop", "si");
+        return option;
+    }
+
+    /// <summary>The values of --set, parted at the first equals sign.</summary>
+    /// <param name="given">What was written.</param>
+    /// <exception cref="InputException">One has no equals sign or no path.</exception>
+    public static List<(string Path, string Value)> Overrides(IEnumerable<string>? given)
+    {
+        var overrides = new List<(string Path, string Value)>();
+        foreach (string text in given ?? [])
+        {
+            int equals = text.IndexOf('=', StringComparison.Ordinal);
+            if (equals < 1)
+            {
+                throw new InputException($"--set {text}: found no path before an equals sign; write --set \"path=value\", as in --set \"rear.spring.rate=175 lb/in\"");
+            }
+
+            overrides.Add((text[..equals].Trim(), text[(equals + 1)..].Trim()));
+        }
+
+        return overrides;
+    }
+
+    /// <summary>The units to print in.</summary>
+    /// <param name="given">The option's value, or null.</param>
+    /// <param name="ofFile">The units of the file.</param>
+    public static UnitSystem System(string? given, UnitSystem ofFile) => given switch
+    {
+        "shop" => UnitSystem.Shop,
+        "si" => UnitSystem.Si,
+        _ => ofFile,
+    };
+}
