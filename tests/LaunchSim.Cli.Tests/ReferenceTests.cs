@@ -1,9 +1,9 @@
 using ArchUnitNET.Loader;
+using ArchUnitNET.xUnit;
 using LaunchSim.Integration;
 using LaunchSim.Launch;
 using LaunchSim.Scenarios;
 using static ArchUnitNET.Fluent.ArchRuleDefinition;
-using ArchUnitNET.xUnit;
 
 namespace LaunchSim.Cli.Tests;
 

@@ -33,7 +33,9 @@ internal static class RunText
 
         Table(text, run.Figures, readout);
         _ = text.Append("\nWhat a model in one plane cannot know\n");
-        foreach (string sentence in LimitWords.Of(run.Figures, car.Car.TrackGrip.Count == 1, readout))
+        var limits = new List<string>();
+        LimitWords.Say(run.Figures, car.Car.TrackGrip.Count == 1, readout, limits);
+        foreach (string sentence in limits)
         {
             _ = text.Append("  ").Append(sentence).Append('\n');
         }
@@ -44,28 +46,58 @@ internal static class RunText
 
     private static void Table(StringBuilder text, FigureSet figures, Readout readout)
     {
-        var missing = new List<Figure>();
+        // Figures without a value, gathered by why there is none.
+        var reasons = new List<string>();
+        var missing = new List<List<string>>();
         var table = new TextTable(false, true, false);
-        foreach (IFigureFamily family in figures.Catalog.Families.Where(family => family.Title != LedgerTitle))
+        foreach (IFigureFamily family in figures.Catalog.Families)
         {
-            Figure[] known = [.. family.Definitions.Select(definition => figures.Get(definition.Key)).Where(figure => figure.Value is not null)];
-            missing.AddRange(family.Definitions.Select(definition => figures.Get(definition.Key)).Where(figure => figure.Value is null));
-            if (known.Length > 0)
+            if (family.Title != LedgerTitle)
             {
-                table.Add(family.Title);
-            }
-
-            foreach (Figure figure in known)
-            {
-                (string number, string unit) = FigureFormat.Of(figure.Definition, figure.Value!.Value, readout);
-                table.Add("  " + figure.Definition.Name, number, unit);
+                Family(family);
             }
         }
 
         _ = text.Append("\nFigures\n").Append(table);
-        foreach (IGrouping<string, Figure> group in missing.GroupBy(figure => figure.Reason ?? "no value in this run"))
+        for (int i = 0; i < reasons.Count; i++)
         {
-            _ = text.Append("  none: ").AppendJoin("; ", group.Select(figure => figure.Definition.Name)).Append(" (").Append(group.Key).Append(")\n");
+            _ = text.Append("  none: ").AppendJoin("; ", missing[i]).Append(" (").Append(reasons[i]).Append(")\n");
+        }
+
+        void Family(IFigureFamily family)
+        {
+            bool titled = false;
+            foreach (FigureDefinition definition in family.Definitions)
+            {
+                Figure figure = figures.Get(definition.Key);
+                if (figure.Value is not { } value)
+                {
+                    Missing(definition.Name, figure.Reason ?? "no value in this run");
+                    continue;
+                }
+
+                if (!titled)
+                {
+                    table.Add(family.Title);
+                    titled = true;
+                }
+
+                (string number, string unit) = FigureFormat.Of(definition, value, readout);
+                table.Add("  " + definition.Name, number, unit);
+            }
+        }
+
+        void Missing(string name, string reason)
+        {
+            int at = reasons.IndexOf(reason);
+            if (at < 0)
+            {
+                at = reasons.Count;
+                reasons.Add(reason);
+                missing.Add([]);
+            }
+
+            missing[at].Add(name);
         }
     }
 

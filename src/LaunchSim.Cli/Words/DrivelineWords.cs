@@ -6,17 +6,22 @@ namespace LaunchSim.Cli.Words;
 /// <summary>When the clutch locks and the gearbox shifts; nothing for a car without an engine.</summary>
 internal static class DrivelineWords
 {
-    public static IEnumerable<string> Of(FigureSet figures, Readout readout)
+    public static void Say(FigureSet figures, Readout readout, List<string> said)
     {
         if (figures["clutch_locks_s"] is { } locks)
         {
-            yield return $"The clutch locks at {Readout.Time.Text(locks)}.";
+            said.Add($"The clutch locks at {Readout.Time.Text(locks)}.");
         }
 
-        foreach (LaunchEvent shift in figures.Events.Where(one => one.Kind == LaunchEventKind.Shift))
+        foreach (LaunchEvent shift in figures.Events)
         {
+            if (shift.Kind != LaunchEventKind.Shift)
+            {
+                continue;
+            }
+
             string gear = shift.Amount is { } number ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $" to gear {number:0}") : "";
-            yield return $"The shift{gear} begins at {Readout.Time.Text(shift.Time)}.";
+            said.Add($"The shift{gear} begins at {Readout.Time.Text(shift.Time)}.");
         }
     }
 }

@@ -8,10 +8,10 @@ internal static class GapWords
 {
     private const double Together = 0.002;
 
-    public static IEnumerable<string> Of(FigureSet figures, Readout readout)
+    public static void Say(FigureSet figures, Readout readout, List<string> said)
     {
         string first = readout.IsShop ? "1/4 in" : "6.35 mm";
-        yield return (figures["rear_gap_6_35mm_s"], figures["front_gap_6_35mm_s"]) switch
+        said.Add((figures["rear_gap_6_35mm_s"], figures["front_gap_6_35mm_s"]) switch
         {
             ({ } r, { } f) when Math.Abs(f - r) < Together => $"Both gaps move together: each has opened by {first} at {Readout.Time.Text(r)}.",
             ({ } r, { } f) when f > r => $"The rear gap moves first: it has opened by {first} at {Readout.Time.Text(r)}, the front gap {Readout.Time.Text(f - r)} later.",
@@ -19,6 +19,6 @@ internal static class GapWords
             (null, { } f) => $"Only the front gap opens by {first}, at {Readout.Time.Text(f)}; the rear gap never does.",
             ({ } r, null) => $"Only the rear gap opens by {first}, at {Readout.Time.Text(r)}; the front gap never does.",
             _ => $"Neither gap ever opens by {first}.",
-        };
+        });
     }
 }

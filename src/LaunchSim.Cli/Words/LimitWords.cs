@@ -14,13 +14,14 @@ internal static class LimitWords
     /// <param name="figures">The launch's figures.</param>
     /// <param name="oneGrip">Whether the track has one grip everywhere.</param>
     /// <param name="readout">The units.</param>
-    public static IEnumerable<string> Of(FigureSet figures, bool oneGrip, Readout readout)
+    /// <param name="said">Takes the sentences.</param>
+    public static void Say(FigureSet figures, bool oneGrip, Readout readout, List<string> said)
     {
-        yield return "Left and right are taken as equal.";
-        yield return $"Driveshaft twist, preload and anti-roll bar are not in it; {Torque(figures, readout)}.";
-        yield return "Tyre shake is not predicted: if the car shakes, lift.";
-        yield return oneGrip ? "One grip is taken everywhere on the track; a table of grip by distance can be entered." : "Grip is that of the table by distance, the same in both lanes of tyres.";
-        yield return "Nothing is said of stability, braking and the shut-down.";
+        said.Add("Left and right are taken as equal.");
+        said.Add($"Driveshaft twist, preload and anti-roll bar are not in it; {Torque(figures, readout)}.");
+        said.Add("Tyre shake is not predicted: if the car shakes, lift.");
+        said.Add(oneGrip ? "One grip is taken everywhere on the track; a table of grip by distance can be entered." : "Grip is that of the table by distance, the same on the left and on the right.");
+        said.Add("Nothing is said of stability, braking and the shut-down.");
     }
 
     private static string Torque(FigureSet figures, Readout readout)

@@ -6,7 +6,7 @@ namespace LaunchSim.Cli.Words;
 /// <summary>Times at the marks.</summary>
 internal static class MarkWords
 {
-    public static IEnumerable<string> Of(FigureSet figures, Readout readout)
+    public static void Say(FigureSet figures, Readout readout, List<string> said)
     {
         for (int i = 1; figures.TryGet(Key(i, "distance_m"), out Figure? place); i++)
         {
@@ -14,13 +14,13 @@ internal static class MarkWords
             string where = readout.Distance.Text(place.Value.Value ?? 0).Replace(".0 ", " ", StringComparison.Ordinal).Replace(".00 ", " ", StringComparison.Ordinal);
             if (figures[Key(i, "time_s")] is not { } time)
             {
-                yield return $"{where} is not reached in this run.";
+                said.Add($"{where} is not reached in this run.");
                 continue;
             }
 
             string beam = figures["rollout_time_s"] is > 0 && figures[Key(i, "beam_time_s")] is { } clock ? $", {Readout.Time.Text(clock)} on the timing clock" : "";
             string speed = figures[Key(i, "speed_mps")] is { } fast ? $", at {readout.Speed.Text(fast)}" : "";
-            yield return $"{where} comes {Readout.Time.Text(time)} after release{beam}{speed}.";
+            said.Add($"{where} comes {Readout.Time.Text(time)} after release{beam}{speed}.");
         }
     }
 

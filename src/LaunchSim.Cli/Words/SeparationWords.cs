@@ -9,21 +9,33 @@ internal static class SeparationWords
     // Less than this is not seen, m.
     private const double Seen = 0.0005;
 
-    public static IEnumerable<string> Of(FigureSet figures, Readout readout)
+    public static void Say(FigureSet figures, Readout readout, List<string> said)
     {
         double apart = figures["separation_peak_m"] ?? 0, together = -(figures["squat_peak_m"] ?? 0);
-        var said = new List<(double Time, string Text)>();
+        string? first = null, second = null;
+        double apartTime = double.PositiveInfinity, togetherTime = double.PositiveInfinity;
         if (apart >= Seen && figures["separation_peak_time_s"] is { } apartAt)
         {
-            said.Add((apartAt, $"The rear separates by {readout.Travel.Text(apart)} at most, at {Readout.Time.Text(apartAt)}{Left(figures["separation_peak_travel_left_m"], "top", readout)}."));
+            apartTime = apartAt;
+            first = $"The rear separates by {readout.Travel.Text(apart)} at most, at {Readout.Time.Text(apartAt)}{Left(figures["separation_peak_travel_left_m"], "top", readout)}.";
         }
 
         if (together >= Seen && figures["squat_peak_time_s"] is { } togetherAt)
         {
-            said.Add((togetherAt, $"The rear squats by {readout.Travel.Text(together)} at most, at {Readout.Time.Text(togetherAt)}{Left(figures["squat_peak_travel_left_m"], "bottom", readout)}."));
+            togetherTime = togetherAt;
+            second = $"The rear squats by {readout.Travel.Text(together)} at most, at {Readout.Time.Text(togetherAt)}{Left(figures["squat_peak_travel_left_m"], "bottom", readout)}.";
         }
 
-        return said.Count == 0 ? ["The rear neither separates nor squats."] : said.OrderBy(one => one.Time).Select(one => one.Text);
+        if (togetherTime < apartTime)
+        {
+            (first, second) = (second, first);
+        }
+
+        said.Add(first ?? "The rear neither separates nor squats.");
+        if (second is not null)
+        {
+            said.Add(second);
+        }
     }
 
     private static string Left(double? left, string stop, Readout readout) => left switch

@@ -14,14 +14,26 @@ internal static class StopWords
         (LaunchEventKind.FrontBottomStop, "The front dampers bottom"),
     ];
 
-    public static IEnumerable<string> Of(FigureSet figures, Readout readout)
+    public static void Say(FigureSet figures, Readout readout, List<string> said)
     {
         LaunchEvents events = figures.Events;
-        string[] said = [.. Stops.Where(stop => events.CountOf(stop.Kind) > 0).Select(stop => Said(events, stop.Kind, stop.What, readout))];
-        return said.Length > 0 ? said : ["No damper reaches a stop."];
+        bool any = false;
+        foreach ((LaunchEventKind kind, string what) in Stops)
+        {
+            if (events.CountOf(kind) > 0)
+            {
+                any = true;
+                said.Add(Sentence(events, kind, what, readout));
+            }
+        }
+
+        if (!any)
+        {
+            said.Add("No damper reaches a stop.");
+        }
     }
 
-    private static string Said(LaunchEvents events, LaunchEventKind kind, string what, Readout readout)
+    private static string Sentence(LaunchEvents events, LaunchEventKind kind, string what, Readout readout)
     {
         LaunchEvent first = events.First(kind)!.Value, hardest = events.Hardest(kind)!.Value;
         string hard = hardest.Amount is { } force ? $", with {readout.Force.Text(force)} a side on the stop at the hardest" : "";

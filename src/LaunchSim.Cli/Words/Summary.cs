@@ -6,25 +6,36 @@ namespace LaunchSim.Cli.Words;
 /// <summary>What a launch does, in plain sentences: the register of sentence builders, one line a subject.</summary>
 internal static class Summary
 {
-    private static readonly Func<FigureSet, Readout, IEnumerable<string>>[] Subjects =
+    private static readonly Action<FigureSet, Readout, List<string>>[] Subjects =
     [
-        RiseWords.Of,
-        GapWords.Of,
-        SeparationWords.Of,
-        RearLoadWords.Of,
-        StopWords.Of,
-        SpringWords.Of,
+        RiseWords.Say,
+        GapWords.Say,
+        SeparationWords.Say,
+        RearLoadWords.Say,
+        StopWords.Say,
+        SpringWords.Say,
         TireWords.Front,
         TireWords.Rear,
-        WheelieBarWords.Of,
-        GripWords.Of,
-        DrivelineWords.Of,
-        MarkWords.Of,
+        WheelieBarWords.Say,
+        GripWords.Say,
+        DrivelineWords.Say,
+        MarkWords.Say,
     ];
 
     /// <summary>All sentences in order.</summary>
     /// <param name="figures">The launch's figures.</param>
     /// <param name="readout">The units.</param>
-    public static IReadOnlyList<string> Of(FigureSet figures, Readout readout) =>
-        figures["run_end_s"] is > 0 ? [.. Subjects.SelectMany(subject => subject(figures, readout))] : [];
+    public static List<string> Of(FigureSet figures, Readout readout)
+    {
+        var said = new List<string>();
+        if (figures["run_end_s"] is > 0)
+        {
+            foreach (Action<FigureSet, Readout, List<string>> subject in Subjects)
+            {
+                subject(figures, readout, said);
+            }
+        }
+
+        return said;
+    }
 }

@@ -6,26 +6,26 @@ namespace LaunchSim.Cli.Words;
 /// <summary>Tyres that leave the ground.</summary>
 internal static class TireWords
 {
-    public static IEnumerable<string> Front(FigureSet figures, Readout readout)
+    public static void Front(FigureSet figures, Readout readout, List<string> said)
     {
         if (figures.Events.First(LaunchEventKind.FrontTireOff) is null)
         {
             if (figures["front_load_lowest_n"] is { } lowest && figures["front_load_lowest_time_s"] is { } at)
             {
-                yield return $"The front tyres stay on the ground; they carry {readout.Force.Text(lowest)} at the least, at {Readout.Time.Text(at)}.";
+                said.Add($"The front tyres stay on the ground; they carry {readout.Force.Text(lowest)} at the least, at {Readout.Time.Text(at)}.");
             }
 
-            yield break;
+            return;
         }
 
-        yield return Off(figures, LaunchEventKind.FrontTireOff, "front", readout);
+        said.Add(Off(figures, LaunchEventKind.FrontTireOff, "front", readout));
     }
 
-    public static IEnumerable<string> Rear(FigureSet figures, Readout readout)
+    public static void Rear(FigureSet figures, Readout readout, List<string> said)
     {
         if (figures.Events.First(LaunchEventKind.RearTireOff) is not null)
         {
-            yield return Off(figures, LaunchEventKind.RearTireOff, "rear", readout);
+            said.Add(Off(figures, LaunchEventKind.RearTireOff, "rear", readout));
         }
     }
 
@@ -33,7 +33,12 @@ internal static class TireWords
     {
         LaunchEvents events = figures.Events;
         LaunchEvent first = events.First(kind)!.Value;
-        LaunchEvent last = events.Last(one => one.Kind == kind);
+        LaunchEvent last = first;
+        foreach (LaunchEvent one in events)
+        {
+            last = one.Kind == kind ? one : last;
+        }
+
         int count = events.CountOf(kind);
         double total = events.TotalTime(kind, figures["run_end_s"] ?? 0);
         string often = count == 1 ? "" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $" {count} times, first");
