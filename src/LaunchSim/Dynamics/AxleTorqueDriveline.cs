@@ -16,6 +16,9 @@ public readonly struct AxleTorqueDriveline(AxleTorque driveline) : IDriveline
     public double PerFinalDrive => double.NaN;
 
     /// <inheritdoc/>
+    public double TorqueAtMost(double time) => driveline.Torque.At(time) * driveline.PowerShare.At(time);
+
+    /// <inheritdoc/>
     public void At(in Modes modes, in DrivelineInput input, out DrivelineOutput output)
     {
         output.AxleTorque = _torque.At(modes.TorqueSegment, input.Time) * _share.At(modes.ShareSegment, input.Time);

@@ -76,7 +76,8 @@ public readonly struct EngineLine<TCoupling> : IDriveline
     private readonly TCoupling _coupling;
     private readonly PiecewiseLinear _torque, _share;
     private readonly double[] _ratios, _shiftAt;
-    private readonly double _inertia, _launchSpeed, _shiftTime, _logEfficiency, _finalDrive;
+    private readonly double _inertia, _launchSpeed, _shiftTime, _logEfficiency, _finalDrive, _largestTorque;
+    private readonly Table _shareTable;
 
     /// <summary>Prepares the driveline.</summary>
     /// <param name="driveline">Engine, gears and final drive.</param>
@@ -94,6 +95,11 @@ public readonly struct EngineLine<TCoupling> : IDriveline
         _shiftTime = driveline.ShiftTime;
         _logEfficiency = Math.Log(driveline.Efficiency);
         _finalDrive = driveline.FinalDrive;
+        _shareTable = driveline.PowerShare;
+        foreach (double torque in driveline.Engine.Torque.Y)
+        {
+            _largestTorque = Math.Max(_largestTorque, torque);
+        }
     }
 
     /// <inheritdoc/>
@@ -101,6 +107,9 @@ public readonly struct EngineLine<TCoupling> : IDriveline
 
     /// <inheritdoc/>
     public double PerFinalDrive => 1 / _finalDrive;
+
+    /// <inheritdoc/>
+    public double TorqueAtMost(double time) => _ratios[0] * _largestTorque * _shareTable.At(time);
 
     /// <inheritdoc/>
     public void At(in Modes modes, in DrivelineInput input, out DrivelineOutput output)

@@ -50,6 +50,13 @@ public interface IDriveline
     /// <summary>Driveshaft torque over axle torque: 1 over the final drive; not a number when that is not known.</summary>
     double PerFinalDrive { get; }
 
+    /// <summary>
+    /// About the largest axle torque that the driveline could give at a time, N·m: what the launch's energy is judged by
+    /// beforehand, nothing else.
+    /// </summary>
+    /// <param name="time">Time since release, s.</param>
+    double TorqueAtMost(double time);
+
     /// <summary>The axle torque and the guards.</summary>
     /// <param name="modes">The modes.</param>
     /// <param name="input">What the driveline sees.</param>

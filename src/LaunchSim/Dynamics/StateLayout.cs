@@ -64,14 +64,28 @@ public static class StateLayout
     public const int Count = 19;
 
     /// <summary>
-    /// Scale of each state, in its own unit: a movement that matters in a launch. The two ledger states are as finely
-    /// resolved as the motion that feeds them.
+    /// Scale of each state, in its own unit: what counts as one in a launch that puts about <see cref="FullEnergy"/> into
+    /// the car. Chosen so that the energy residual stays well under the tolerance's share of the work.
     /// </summary>
-    public static IReadOnlyList<double> Scales { get; } =
+    private static readonly double[] FullScales =
     [
-        1, 0.1, 0.1, 0.1, 0.1,
-        1, 0.5, 0.5, 0.5, 0.5,
-        10, 10, 0.1, 0.01, 10, 0.01,
-        100, 1000, 1000,
+        4, 0.4, 0.4, 0.4, 0.4,
+        4, 2, 2, 2, 2,
+        40, 10, 0.4, 0.04, 40, 0.04,
+        400, 400, 400,
     ];
+
+    private const double FullEnergy = 1e5;
+    private const double SmallestShare = 1e-3;
+
+    /// <summary>
+    /// The scales that turn relative tolerance into absolute, for a launch of about this energy: they shrink with the
+    /// speeds of a gentle launch, so that its ledger closes as well as that of a hard one.
+    /// </summary>
+    /// <param name="energy">Work that the axle torque will do, about, J.</param>
+    public static double[] Scales(double energy)
+    {
+        double share = Math.Clamp(Math.Sqrt(Math.Max(energy, 0) / FullEnergy), SmallestShare, 1);
+        return Array.ConvertAll(FullScales, scale => scale * share);
+    }
 }

@@ -137,7 +137,7 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
         _integrator = new(system, new IntegratorOptions
         {
             Tolerance = tolerance,
-            Scales = StateLayout.Scales,
+            Scales = StateLayout.Scales(LaunchEnergy.About(car, system.Driveline)),
             InitialStep = FirstStep(tolerance),
             MaximumStep = LongestStep,
         });
