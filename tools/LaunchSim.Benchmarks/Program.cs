@@ -1,1 +1,18 @@
-internal static class Program { public static void Main() { } }
+using System.Globalization;
+using BenchmarkDotNet.Running;
+using LaunchSim.Benchmarks;
+
+CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+switch (args)
+{
+    case ["quick", string file]:
+        return Quick.Run(file);
+    case ["fixed-step", string file]:
+        return FixedStep.Run(file);
+    case ["quick" or "fixed-step", ..]:
+        Console.Error.WriteLine("usage: quick FILE | fixed-step FILE | BenchmarkDotNet's own options");
+        return 2;
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(Quick).Assembly).Run(args);
+        return 0;
+}

@@ -469,7 +469,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void SineAndCosine(ReadOnlySpan<double> y, out double sin, out double cos, out double linkageSin, out double linkageCos)
     {
-        PairMath.SinCos(
+        PairMath.SinCosOfSmall(
             Vector128.Create(y[StateLayout.Pitch], y[StateLayout.Linkage]), out Vector128<double> sines, out Vector128<double> cosines);
         sin = sines[0];
         cos = cosines[0];

@@ -23,16 +23,7 @@ internal static class PairMath
         Vector128<double> shifted = Add(x, Vector128.Create(2 / Math.PI), Vector128.Create(RoundingShift));
         Vector128<double> turns = shifted - Vector128.Create(RoundingShift);
         Vector128<double> r = Add(-turns, Vector128.Create(Math.PI / 2), x) - (turns * 6.12323399573676603587e-17);
-        Vector128<double> z = r * r, z2 = z * z;
-
-        Vector128<double> s = Add(z2,
-            Add(z2, Add(z, 1.58969099521155010221e-10, -2.50507602534068634195e-08), Add(z, 2.75573137070700676789e-06, -1.98412698298579493134e-04)),
-            Add(z, 8.33333333332248946124e-03, -1.66666666666666324348e-01));
-        Vector128<double> c = Add(z2,
-            Add(z2, Add(z, -1.13596475577881948265e-11, 2.08757232129817482790e-09), Add(z, -2.75573143513906633035e-07, 2.48015872894767294178e-05)),
-            Add(z, -1.38888888888741095749e-03, 4.16666666666666019037e-02));
-        Vector128<double> sinR = Add(r * z, s, r);
-        Vector128<double> cosR = Add(z2, c, Add(z, -0.5, 1));
+        Kernels(r, out Vector128<double> sinR, out Vector128<double> cosR);
 
         // Quadrant: odd ones change sine for cosine; the second and third turn the sine's sign, the first and second the cosine's.
         Vector128<long> quadrant = shifted.AsInt64();
@@ -41,6 +32,43 @@ internal static class PairMath
         Vector128<double> cosineSign = (((quadrant + Vector128<long>.One) & Vector128.Create(2L)) << 62).AsDouble();
         sine = Vector128.ConditionalSelect(odd, cosR, sinR) ^ sineSign;
         cosine = Vector128.ConditionalSelect(odd, sinR, cosR) ^ cosineSign;
+    }
+
+    /// <summary>Sine and cosine where |x| is mostly below π/4, as pitch and linkage angles are: no reduction then.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void SinCosOfSmall(Vector128<double> x, out Vector128<double> sine, out Vector128<double> cosine)
+    {
+        if (Vector128.LessThanAll(Vector128.Abs(x), Vector128.Create(0.78)))
+        {
+            Kernels(x, out sine, out cosine);
+        }
+        else
+        {
+            SinCosAnywhere(x, out sine, out cosine);
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void SinCosAnywhere(Vector128<double> x, out Vector128<double> sine, out Vector128<double> cosine)
+    {
+        (double s0, double c0) = Math.SinCos(x[0]);
+        (double s1, double c1) = Math.SinCos(x[1]);
+        sine = Vector128.Create(s0, s1);
+        cosine = Vector128.Create(c0, c1);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Kernels(Vector128<double> r, out Vector128<double> sine, out Vector128<double> cosine)
+    {
+        Vector128<double> z = r * r, z2 = z * z;
+        Vector128<double> s = Add(z2,
+            Add(z2, Add(z, 1.58969099521155010221e-10, -2.50507602534068634195e-08), Add(z, 2.75573137070700676789e-06, -1.98412698298579493134e-04)),
+            Add(z, 8.33333333332248946124e-03, -1.66666666666666324348e-01));
+        Vector128<double> c = Add(z2,
+            Add(z2, Add(z, -1.13596475577881948265e-11, 2.08757232129817482790e-09), Add(z, -2.75573143513906633035e-07, 2.48015872894767294178e-05)),
+            Add(z, -1.38888888888741095749e-03, 4.16666666666666019037e-02));
+        sine = Add(r * z, s, r);
+        cosine = Add(z2, c, Add(z, -0.5, 1));
     }
 
     /// <summary>Arctangent of any number: rational approximation of the Cephes library (atan.c; coefficients from memory).</summary>
