@@ -116,6 +116,16 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         SettleModes(y);
     }
 
+    /// <summary>Holds given modes and forgets an earlier run, to go on from a state in the middle of a launch.</summary>
+    /// <param name="modes">The modes there.</param>
+    public void Resume(in Modes modes)
+    {
+        Stalled = false;
+        ReachedMark = false;
+        _markEnd = double.PositiveInfinity;
+        Modes = modes;
+    }
+
     /// <summary>Sets every mode but the driveline's and the contacts' to what holds at a state.</summary>
     /// <param name="y">The state.</param>
     private void SettleModes(ReadOnlySpan<double> y)

@@ -3,6 +3,9 @@ namespace LaunchSim.Geometry;
 /// <summary>Percent anti-squat and the neutral line, for a solid axle whose housing takes the drive torque.</summary>
 public static class AntiSquat
 {
+    // Bars of one length and slope leave rounding, some 1e-16, of α': an instant centre a million kilometres away is none.
+    private const double LeastTurn = 1e-12;
+
     /// <summary>
     /// Slope of the line from the rear contact point to the instant centre: −v_x/v_z of the housing point now at the
     /// contact point, right also with the instant centre at infinity. Infinite when that point moves level.
@@ -37,6 +40,11 @@ public static class AntiSquat
     /// <param name="wheelCentreHeight">Height of the rear wheel centre over the ground z_c, m.</param>
     public static (double Ahead, double Up) InstantCentre(in LinkagePose pose, double cosine, double sine, double wheelCentreHeight)
     {
+        if (Math.Abs(pose.Angle1) < LeastTurn)
+        {
+            return (double.PositiveInfinity, double.PositiveInfinity);
+        }
+
         double x = -pose.Z1 / pose.Angle1, z = pose.X1 / pose.Angle1;
         return ((cosine * x) - (sine * z), wheelCentreHeight + (sine * x) + (cosine * z));
     }

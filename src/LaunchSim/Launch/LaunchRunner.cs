@@ -36,10 +36,22 @@ public abstract class LaunchRunner
     /// <summary>The states where the latest launch ended, by <see cref="StateLayout"/>.</summary>
     public abstract ReadOnlySpan<double> State { get; }
 
+    /// <summary>The modes where the latest launch ended.</summary>
+    public abstract Modes Modes { get; }
+
     /// <summary>Solves a launch without keeping its course.</summary>
     /// <param name="settings">Duration, marks and sample; the tolerance is the runner's own.</param>
     /// <param name="cancellation">Asked once a step.</param>
     public abstract LaunchEnd Run(RunSettings settings, CancellationToken cancellation = default);
+
+    /// <summary>Goes on with a launch of this car from where an earlier part of it ended, without keeping its course.</summary>
+    /// <param name="time">Time since release, s.</param>
+    /// <param name="y">The state there by <see cref="StateLayout"/>.</param>
+    /// <param name="modes">The modes there.</param>
+    /// <param name="settings">Duration since release, marks and sample; the tolerance is the runner's own.</param>
+    /// <param name="cancellation">Asked once a step.</param>
+    public abstract LaunchEnd Continue(
+        double time, ReadOnlySpan<double> y, Modes modes, RunSettings settings, CancellationToken cancellation = default);
 
     /// <summary>Solves a launch and keeps its course.</summary>
     /// <param name="settings">Duration, marks and sample; the tolerance is the runner's own.</param>
@@ -157,10 +169,21 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
 
     public override ReadOnlySpan<double> State => _integrator.State;
 
+    public override Modes Modes => _integrator.System.Modes;
+
     public override LaunchEnd Run(RunSettings settings, CancellationToken cancellation = default)
     {
         var nothing = default(NoObserver);
         return Run(settings, ref nothing, cancellation);
+    }
+
+    public override LaunchEnd Continue(
+        double time, ReadOnlySpan<double> y, Modes modes, RunSettings settings, CancellationToken cancellation = default)
+    {
+        y[..StateLayout.Count].CopyTo(_start);
+        _integrator.System.Resume(modes);
+        var nothing = default(NoObserver);
+        return RunFrom(time, settings, ref nothing, cancellation);
     }
 
     public override LaunchSolution Solve(RunSettings settings, LaunchSolution? reuse = null, CancellationToken cancellation = default)
@@ -199,12 +222,18 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
     private LaunchEnd Run<TObserver>(RunSettings settings, ref TObserver observer, CancellationToken cancellation)
         where TObserver : struct, IStepObserver
     {
+        _integrator.System.Release(_start);
+        return RunFrom(0, settings, ref observer, cancellation);
+    }
+
+    private LaunchEnd RunFrom<TObserver>(double start, RunSettings settings, ref TObserver observer, CancellationToken cancellation)
+        where TObserver : struct, IStepObserver
+    {
         ref LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline> system = ref _integrator.System;
         bool toMark = settings.Duration is null && settings.Marks.Count > 0;
         system.EndAfter(toMark ? settings.Marks.Max() : double.PositiveInfinity, settings.Sample);
         double end = settings.Duration ?? (toMark ? RunSettings.LongestDuration : RunSettings.DefaultDuration);
-        system.Release(_start);
-        RunStatus status = _integrator.Run(0, _start, end, ref observer, cancellation);
+        RunStatus status = _integrator.Run(start, _start, end, ref observer, cancellation);
         if (status == RunStatus.StoppedByEvent && system.ReachedMark)
         {
             status = RunStatus.Completed;
