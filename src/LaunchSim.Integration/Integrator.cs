@@ -185,7 +185,10 @@ public sealed class Integrator<TSystem>
                 if (checksInvariant && error <= 1)
                 {
                     keptNext = _system.Invariant(pair.Next);
-                    error = Math.Max(error, Math.Abs(keptNext - kept) * perInvariantTolerance);
+                    if (h > _options.InvariantStepFloor)
+                    {
+                        error = Math.Max(error, Math.Abs(keptNext - kept) * perInvariantTolerance);
+                    }
                 }
 
                 int fired = None;

@@ -151,7 +151,8 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
         {
             Tolerance = tolerance,
             Scales = StateLayout.Scales(energy),
-            InvariantTolerance = LedgerShare * tolerance * energy,
+            InvariantTolerance = (LedgerShare * tolerance * energy) + (LedgerRounding * (energy + WeightEnergy(car))),
+            InvariantStepFloor = ShortestLedgerStep,
             InitialStep = FirstStep(tolerance),
             MaximumStep = LongestStep,
         });
@@ -164,7 +165,14 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
     private const double LongestStep = 0.02;
 
     // A launch takes some hundreds of steps whose errors partly cancel: the share of the ledger's tolerance that one may take.
-    private const double LedgerShare = 0.02;
+    private const double LedgerShare = 0.01;
+
+    // What the ledger's sums may lose to rounding, relative to the energies in them.
+    private const double LedgerRounding = 1e-13;
+    private const double ShortestLedgerStep = 2e-6;
+
+    private static double WeightEnergy(StandingCar car) =>
+        (car.Standing.RearLoad + car.Standing.FrontLoad) * car.Standing.CentreOfGravityHeight;
 
 
     public override ReadOnlySpan<double> State => _integrator.State;
