@@ -55,6 +55,14 @@ public interface IEventSystem : IOdeSystem
     void DerivativeAndEvents(double t, ReadOnlySpan<double> y, Span<double> dy, Span<double> values);
 
     /// <summary>
+    /// A quantity that the true solution keeps, such as the balance of an energy ledger; 0 where there is none. Asked for
+    /// right after <see cref="DerivativeAndEvents"/> at the same point, so that what was computed there may be used again;
+    /// not asked for unless <see cref="IntegratorOptions.InvariantTolerance"/> is set.
+    /// </summary>
+    /// <param name="y">The states.</param>
+    double Invariant(ReadOnlySpan<double> y);
+
+    /// <summary>
     /// One event function anywhere, without a call of the derivative before it; the same to the bit as in
     /// <see cref="DerivativeAndEvents"/>, so that a border that has been passed reads as passed.
     /// </summary>
@@ -108,6 +116,9 @@ public struct WithoutEvents<TSystem>(TSystem system) : IEventSystem
 
     /// <inheritdoc/>
     public void DerivativeAndEvents(double t, ReadOnlySpan<double> y, Span<double> dy, Span<double> values) => _system.Derivative(t, y, dy);
+
+    /// <inheritdoc/>
+    public readonly double Invariant(ReadOnlySpan<double> y) => 0;
 
     /// <inheritdoc/>
     public readonly double EventValue(int index, double t, ReadOnlySpan<double> y) => double.PositiveInfinity;

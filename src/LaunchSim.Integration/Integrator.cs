@@ -79,6 +79,8 @@ public sealed class Integrator<TSystem>
         where TObserver : struct, IStepObserver
     {
         DormandPrince pair = _pair;
+        bool checksInvariant = double.IsFinite(_options.InvariantTolerance);
+        double perInvariantTolerance = 1 / _options.InvariantTolerance;
         _statistics = default;
         Forget(_crossed, ref _anyCrossed);
         Forget(_due, ref _anyDue);
@@ -97,6 +99,7 @@ public sealed class Integrator<TSystem>
             // From here on the derivative and the event functions at (t, State) are not known.
             _statistics.Evaluations++;
             _system.DerivativeAndEvents(t, pair.State, pair.Stage(0), _valuesBefore);
+            double kept = checksInvariant ? _system.Invariant(pair.State) : 0, keptNext = 0;
             if (FirstDue() is int due and >= 0)
             {
                 if (++idle > MostEventsWithoutProgress)
@@ -179,6 +182,15 @@ public sealed class Integrator<TSystem>
                 _statistics.Evaluations++;
                 _system.DerivativeAndEvents(tNext, pair.Next, pair.Stage(6), _valuesAfter);
                 double error = pair.ErrorNorm(h);
+                if (checksInvariant && error <= 1)
+                {
+                    keptNext = _system.Invariant(pair.Next);
+                    if (h > _options.InvariantStepFloor)
+                    {
+                        error = Math.Max(error, Math.Abs(keptNext - kept) * perInvariantTolerance);
+                    }
+                }
+
                 int fired = None;
                 double theta = double.PositiveInfinity;
                 if (error <= 1)
@@ -226,6 +238,7 @@ public sealed class Integrator<TSystem>
                     }
 
                     pair.Advance();
+                    kept = keptNext;
                     _valuesAfter.CopyTo(_valuesBefore, 0);
                     Forget(_fired, ref _anyFired);
                     t = tNext;

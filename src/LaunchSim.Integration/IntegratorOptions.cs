@@ -11,6 +11,18 @@ public sealed record IntegratorOptions
     /// </summary>
     public IReadOnlyList<double>? Scales { get; init; }
 
+    /// <summary>
+    /// How much a step may change <see cref="IEventSystem.Invariant"/>: a step that changes it by more counts as too
+    /// inaccurate, whatever the states' own estimates say. Infinite for no such check.
+    /// </summary>
+    public double InvariantTolerance { get; init; } = double.PositiveInfinity;
+
+    /// <summary>
+    /// Steps shorter than this are not held to the invariant: there its change is rounding, or the solution has a corner
+    /// that no step is short enough for, and the states' own estimates decide.
+    /// </summary>
+    public double InvariantStepFloor { get; init; }
+
     /// <summary>First step tried; null lets the integrator choose.</summary>
     public double? InitialStep { get; init; }
 

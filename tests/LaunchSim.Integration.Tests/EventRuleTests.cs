@@ -424,6 +424,8 @@ public class EventRuleTests
             Derivative(t, y, dy);
         }
 
+        public readonly double Invariant(ReadOnlySpan<double> y) => 0;
+
         public readonly double EventValue(int index, double t, ReadOnlySpan<double> y) => 1;
 
         public readonly EventAction OnEvent(int index, double t, Span<double> y) => EventAction.Restart;

@@ -29,6 +29,8 @@ public class RunTests
             values[1] = EventValue(1, t, y);
         }
 
+        public readonly double Invariant(ReadOnlySpan<double> y) => 0;
+
         public readonly double EventValue(int index, double t, ReadOnlySpan<double> y) => index == 0 ? y[0] : 100 - y[0];
 
         public readonly EventAction OnEvent(int index, double t, Span<double> y)

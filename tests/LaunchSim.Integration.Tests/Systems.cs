@@ -70,6 +70,8 @@ internal readonly struct Scripted(Script script) : IEventSystem
         }
     }
 
+    public double Invariant(ReadOnlySpan<double> y) => 0;
+
     public double EventValue(int index, double t, ReadOnlySpan<double> y) => script.Events[index].Value(t, y);
 
     public EventAction OnEvent(int index, double t, Span<double> y)

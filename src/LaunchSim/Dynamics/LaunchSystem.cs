@@ -157,6 +157,10 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         WriteGuards(values);
     }
 
+    /// <summary>The ledger's balance: energy stored plus dissipated less the work of the axle torque, J.</summary>
+    /// <param name="y">The state of the latest instant kept.</param>
+    public readonly double Invariant(ReadOnlySpan<double> y) => Energy(y) + y[StateLayout.Dissipated] - y[StateLayout.Work];
+
     /// <inheritdoc/>
     public double EventValue(int index, double t, ReadOnlySpan<double> y)
     {

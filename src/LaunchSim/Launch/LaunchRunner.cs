@@ -146,10 +146,13 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
     public ClosedLaunchRunner(StandingCar car, double tolerance, LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline> system)
         : base(car, tolerance)
     {
+        double energy = LaunchEnergy.About(car, system.Driveline);
         _integrator = new(system, new IntegratorOptions
         {
             Tolerance = tolerance,
-            Scales = StateLayout.Scales(LaunchEnergy.About(car, system.Driveline)),
+            Scales = StateLayout.Scales(energy),
+            InvariantTolerance = (LedgerShare * tolerance * energy) + (LedgerRounding * (energy + WeightEnergy(car))),
+            InvariantStepFloor = ShortestLedgerStep,
             InitialStep = FirstStep(tolerance),
             MaximumStep = LongestStep,
         });
@@ -160,6 +163,17 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
     private static double FirstStep(double tolerance) => 1e-3 * Math.Pow(tolerance / 1e-6, 0.2);
 
     private const double LongestStep = 0.02;
+
+    // A launch takes some hundreds of steps whose errors partly cancel: the share of the ledger's tolerance that one may take.
+    private const double LedgerShare = 0.01;
+
+    // What the ledger's sums may lose to rounding, relative to the energies in them.
+    private const double LedgerRounding = 1e-13;
+    private const double ShortestLedgerStep = 2e-6;
+
+    private static double WeightEnergy(StandingCar car) =>
+        (car.Standing.RearLoad + car.Standing.FrontLoad) * car.Standing.CentreOfGravityHeight;
+
 
     public override ReadOnlySpan<double> State => _integrator.State;
 

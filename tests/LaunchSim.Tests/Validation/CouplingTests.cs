@@ -152,6 +152,8 @@ public class CouplingTests
         public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values) =>
             (values[0], values[1], values[2], values[3]) = (Output.EngineGuard, Output.ShiftGuard, Output.CouplingGuard, Output.SecondCouplingGuard);
 
+        public double Invariant(ReadOnlySpan<double> y) => 0;
+
         public double EventValue(int index, double t, ReadOnlySpan<double> y)
         {
             line.At(Modes, Sees(t, y), out Output);
