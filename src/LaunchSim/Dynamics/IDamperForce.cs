@@ -33,6 +33,10 @@ public interface IDamperForce
 /// <param name="tables">The tables.</param>
 public readonly struct TableDamper(DamperTables tables) : IDamperForce
 {
+    // A standing car's damper rests on the border between extension and compression: without some slack, m/s, rounding
+    // would hand it from one to the other for ever. Far below what any tolerance sees.
+    private const double Slack = 1e-10;
+
     private readonly PiecewiseLinear _table = PiecewiseLinear.Damper(tables);
 
     /// <inheritdoc/>
@@ -41,7 +45,7 @@ public readonly struct TableDamper(DamperTables tables) : IDamperForce
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public double Guard(int piece, double speed) => _table.Guard(piece, speed);
+    public double Guard(int piece, double speed) => _table.Guard(piece, speed) + Slack;
 
     /// <inheritdoc/>
     public int Next(int piece, double speed) => _table.Neighbour(piece, speed);

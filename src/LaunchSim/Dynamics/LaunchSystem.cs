@@ -182,15 +182,11 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
 
                 _frontTire.Touch(Modes.FrontTire, Modes.FrontTravel, false, 1, height, rise, speed, y[StateLayout.FrontSpin], 0, out TireResult front);
                 return front.TravelGuard;
-            case Guards.RearTire or Guards.RearTravel or Guards.RearDamper:
+            case Guards.RearDamper:
+                return _rearDamper.Guard(Modes.RearDamper, RearDamperSpeed(y));
+            case Guards.RearTire or Guards.RearTravel:
                 SineAndCosine(y, out double sine, out double cosine, out double linkageSin, out double linkageCos);
                 _linkage.Pose(linkageSin, linkageCos, out LinkagePose pose);
-                if (index == Guards.RearDamper)
-                {
-                    _damper.At(pose, out _, out double arm, out _, out _);
-                    return _rearDamper.Guard(Modes.RearDamper, arm * y[StateLayout.LinkageRate]);
-                }
-
                 RearWheel(y, sine, cosine, pose, out double rearHeight, out _, out double rearRise, out double rearSpeed);
                 if (index == Guards.RearTire)
                 {
@@ -208,7 +204,23 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     /// <inheritdoc/>
     public EventAction OnEvent(int index, double t, Span<double> y)
     {
-        Evaluate<WithInstant>(t, y, _scratch);
+        // The most frequent ones need no forces.
+        switch (index)
+        {
+            case Guards.FrontDamper:
+                Modes.FrontDamper = _frontDamper.Next(Modes.FrontDamper, -_model.FrontDamperRatio * y[StateLayout.FrontTravelRate]);
+                return EventAction.Restart;
+            case Guards.RearDamper:
+                Modes.RearDamper = _rearDamper.Next(Modes.RearDamper, RearDamperSpeed(y));
+                return EventAction.Restart;
+            default:
+                Evaluate<WithInstant>(t, y, _scratch);
+                return Switch(index, t, y);
+        }
+    }
+
+    private EventAction Switch(int index, double t, Span<double> y)
+    {
         ref Instant now = ref Now;
         switch (index)
         {
@@ -241,12 +253,6 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
                 break;
             case Guards.FrontSpring:
                 Modes.FrontSpringLoose = !Modes.FrontSpringLoose;
-                break;
-            case Guards.RearDamper:
-                Modes.RearDamper = _rearDamper.Next(Modes.RearDamper, now.DamperSpeed);
-                break;
-            case Guards.FrontDamper:
-                Modes.FrontDamper = _frontDamper.Next(Modes.FrontDamper, now.FrontDamperSpeed);
                 break;
             case Guards.RearTop:
                 Modes.RearTop = _rearStop.Next(Modes.RearTop, now.DamperLength - _model.TopLength, now.DamperSpeed);
@@ -485,6 +491,14 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
 
     private readonly double FrontSpringLine(double travel) =>
         _model.FrontSpringPreload + (_model.FrontSpringRate * _model.FrontSpringRatio * (travel - _standingTravel));
+
+    private double RearDamperSpeed(ReadOnlySpan<double> y)
+    {
+        SineAndCosine(y, out _, out _, out double sin, out double cos);
+        _linkage.Pose(sin, cos, out LinkagePose pose);
+        _damper.At(pose, out _, out double arm, out _, out _);
+        return arm * y[StateLayout.LinkageRate];
+    }
 
     /// <summary>Sine and cosine of the pitch and of λ.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
