@@ -548,10 +548,13 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         y = y[..StateLayout.Count];
         dy = dy[..StateLayout.Count];
 
-        // The rolling shares and the slip curves depend on nothing but one state each: begun here, they run beside the geometry.
+        // The rolling shares and the slip curves depend on nothing but one state each: begun here, in three links, they run
+        // beside the geometry.
         Vector128<double> rollingShares = TireForce.RollingShares(y[StateLayout.BeltSpin], y[StateLayout.FrontSpin]);
         double rearSlip = _rearTire.SlipRatio(y[StateLayout.RearDeflection]), frontSlip = _frontTire.SlipRatio(y[StateLayout.FrontDeflection]);
-        Vector128<double> curves = _curves.At(Vector128.Create(rearSlip, frontSlip));
+        Vector128<double> bent = _curves.Bend(Vector128.Create(rearSlip, frontSlip));
+        SineAndCosine(y, out double sin, out double cos, out double linkageSin, out double linkageCos);
+        Vector128<double> slipAngles = _curves.Angle(bent);
 
         LaunchModel m = _model;
         ref Instant now = ref Now;
@@ -559,8 +562,8 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         double linkageRate = y[StateLayout.LinkageRate], frontTravel = y[StateLayout.FrontTravel], frontRate = y[StateLayout.FrontTravelRate];
         double rimSpin = y[StateLayout.RimSpin], beltSpin = y[StateLayout.BeltSpin], frontSpin = y[StateLayout.FrontSpin];
 
-        SineAndCosine(y, out double sin, out double cos, out double linkageSin, out double linkageCos);
         _linkage.Pose(linkageSin, linkageCos, out LinkagePose pose);
+        Vector128<double> curves = TireCurvePair.Value(slipAngles);
         double housingSpeed = pitchRate + (pose.Angle1 * linkageRate);
         double frontX = m.FrontX, frontZ = m.FrontZ + frontTravel;
         RearWheel(y, sin, cos, pose, out double rearHeight, out double rearBodyX, out double rearRise, out double rearSpeed);

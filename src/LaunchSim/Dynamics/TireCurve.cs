@@ -55,12 +55,31 @@ public readonly struct TireCurvePair(TireCurve rear, TireCurve front)
 
     /// <summary>Force over its peak at the rear (first) and the front (second) slip ratio.</summary>
     /// <param name="slip">Both slip ratios.</param>
+    public Vector128<double> At(Vector128<double> slip) => Value(Angle(Bend(slip)));
+
+    /// <summary>
+    /// The first of three links of a long chain, B·s − E·(B·s − atan(B·s)). Apart, so that other work can be done between them
+    /// while the processor waits for each.
+    /// </summary>
+    /// <param name="slip">Both slip ratios.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public Vector128<double> At(Vector128<double> slip)
+    public Vector128<double> Bend(Vector128<double> slip)
     {
         Vector128<double> x = _b * slip;
-        Vector128<double> bent = x - (_e * (x - PairMath.Atan(x)));
-        PairMath.SinCos(_c * PairMath.Atan(bent), out Vector128<double> sine, out _);
+        return x - (_e * (x - PairMath.Atan(x)));
+    }
+
+    /// <summary>The second link, C·atan.</summary>
+    /// <param name="bent">What <see cref="Bend"/> gave.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public Vector128<double> Angle(Vector128<double> bent) => _c * PairMath.Atan(bent);
+
+    /// <summary>The third link, the sine.</summary>
+    /// <param name="angle">What <see cref="Angle"/> gave.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Vector128<double> Value(Vector128<double> angle)
+    {
+        PairMath.SinCos(angle, out Vector128<double> sine, out _);
         return sine;
     }
 }
