@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace LaunchSim.Integration;
 
 /// <summary>
@@ -18,8 +20,8 @@ public sealed class Integrator<TSystem>
 
     private readonly IntegratorOptions _options;
     private readonly DormandPrince _pair;
-    private readonly double[] _valuesBefore;
-    private readonly double[] _valuesAfter;
+    private double[] _valuesBefore;
+    private double[] _valuesAfter;
 
     // For each event the sign of its far side, or 0: crossed within the step in work; crossed together with another
     // event that fired first; fired at the instant from which the step in work starts.
@@ -239,7 +241,7 @@ public sealed class Integrator<TSystem>
 
                     pair.Advance();
                     kept = keptNext;
-                    _valuesAfter.CopyTo(_valuesBefore, 0);
+                    (_valuesBefore, _valuesAfter) = (_valuesAfter, _valuesBefore);
                     Forget(_fired, ref _anyFired);
                     t = tNext;
                     Time = t;
@@ -381,6 +383,29 @@ public sealed class Integrator<TSystem>
         return None;
     }
 
+    /// <summary>Whether no event function is near changing sign: most steps of most runs, seen at a glance.</summary>
+    private static bool AllPositive(double[] values)
+    {
+        int i = 0;
+        for (; i <= values.Length - Vector<double>.Count; i += Vector<double>.Count)
+        {
+            if (!Vector.GreaterThanAll(new Vector<double>(values, i), Vector<double>.Zero))
+            {
+                return false;
+            }
+        }
+
+        for (; i < values.Length; i++)
+        {
+            if (!(values[i] > 0))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>
     /// The earliest event of the step and the share of the step at which it fires, 0 for a guard that leads out of its
     /// mode from the start; <see cref="None"/>, or <see cref="NotANumber"/> when a value at the end is none. Leaves the
@@ -393,6 +418,11 @@ public sealed class Integrator<TSystem>
         bool prepared = false, anyFired = _anyFired;
         Forget(_crossed, ref _anyCrossed);
         double[] before = _valuesBefore, after = _valuesAfter;
+        if (!anyFired && AllPositive(before) && AllPositive(after))
+        {
+            return None;
+        }
+
         double tolerance = Math.Max(ToleranceAt(t) / h, 4e-16);
         for (int i = 0; i < after.Length; i++)
         {

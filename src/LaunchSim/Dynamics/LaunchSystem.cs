@@ -38,6 +38,9 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     private readonly TireForce _rearTire = model.RearTire, _frontTire = model.FrontTire;
     private readonly TireCurvePair _curves = new(model.RearTire.Curve, model.FrontTire.Curve);
     private readonly TwoPointUnit _spring = model.Spring, _damper = model.Damper;
+
+    // A coil-over: spring and damper on the same mounts.
+    private readonly bool _oneUnit = model.Spring.Equals(model.Damper);
     private readonly OneSidedContact _rearStop = model.RearStop, _frontStop = model.FrontStop, _bar = model.Bar;
     private readonly PiecewiseLinear _trackGrip = model.TrackGrip;
     private readonly double[] _scratch = new double[StateLayout.Count];
@@ -584,7 +587,12 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         _spring.At(pose, out double springLength, out double springArm, out double springX, out double springZ);
         double springLine = m.SpringPreload + (m.SpringRate * (m.SpringLength - springLength));
         double springForce = Modes.RearSpringLoose ? 0 : springLine;
-        _damper.At(pose, out double damperLength, out double damperArm, out double damperX, out double damperZ);
+        double damperLength = springLength, damperArm = springArm, damperX = springX, damperZ = springZ;
+        if (!_oneUnit)
+        {
+            _damper.At(pose, out damperLength, out damperArm, out damperX, out damperZ);
+        }
+
         double damperSpeed = damperArm * linkageRate;
         double damperResistance = 2 * _rearDamper.Resistance(Modes.RearDamper, damperSpeed);
         lost += damperResistance * damperSpeed;

@@ -14,7 +14,7 @@ public readonly struct FourLinkMap : ILinkageMap
 
     // Measured: lower bar from body to axle; housing from lower to upper axle pivot; housing from lower pivot to centre.
     private readonly double _barX, _barZ, _housingX, _housingZ, _centreX, _centreZ;
-    private readonly double _housingSquared, _closure, _branch, _perMargin;
+    private readonly double _housingSquared, _perHousing, _closure, _branch, _perMargin;
 
     /// <summary>Builds the map.</summary>
     /// <param name="links">The four points of the measured car.</param>
@@ -34,6 +34,7 @@ public readonly struct FourLinkMap : ILinkageMap
         _centreX = axleCentre.Ahead - links.LowerAxle.Ahead;
         _centreZ = axleCentre.Up - links.LowerAxle.Up;
         _housingSquared = (_housingX * _housingX) + (_housingZ * _housingZ);
+        _perHousing = 1 / _housingSquared;
         double upperX = links.UpperAxle.Ahead - links.UpperBody.Ahead, upperZ = links.UpperAxle.Up - links.UpperBody.Up;
         _closure = _housingSquared - ((upperX * upperX) + (upperZ * upperZ));
         _perMargin = 1 / (_housingSquared * ((upperX * upperX) + (upperZ * upperZ)));
@@ -51,19 +52,21 @@ public readonly struct FourLinkMap : ILinkageMap
         double distanceSquared = (dx * dx) + (dz * dz);
         double k = 0.5 * (distanceSquared + _closure);
         // Cross product of the line between the two circles' centres with the housing; its sign is the branch.
-        double cross = _branch * Math.Sqrt((_housingSquared * distanceSquared) - (k * k));
+        double crossSquared = (_housingSquared * distanceSquared) - (k * k);
+        double cross = _branch * Math.Sqrt(crossSquared);
+        // Both divisions run beside the root, not after it.
+        double perCrossSquared = 1 / crossSquared;
         double scale = 1 / distanceSquared;
         double ex = ((k * dx) - (cross * dz)) * scale, ez = ((k * dz) + (cross * dx)) * scale;
         double ux = ex - dx, uz = ez - dz;
 
-        double perCross = 1 / cross;
+        double perCross = cross * perCrossSquared;
         double angle1 = ((ux * lz) - (uz * lx)) * perCross;
         double wx = -lz - (ez * angle1), wz = lx + (ex * angle1);
         double squared = angle1 * angle1;
         double angle2 = ((ux * (lx + (ex * squared))) + (uz * (lz + (ez * squared))) - (wx * wx) - (wz * wz)) * perCross;
 
-        double perHousing = 1 / _housingSquared;
-        double ca = ((_housingX * ex) + (_housingZ * ez)) * perHousing, sa = ((_housingX * ez) - (_housingZ * ex)) * perHousing;
+        double ca = ((_housingX * ex) + (_housingZ * ez)) * _perHousing, sa = ((_housingX * ez) - (_housingZ * ex)) * _perHousing;
         double cx = (ca * _centreX) - (sa * _centreZ), cz = (sa * _centreX) + (ca * _centreZ);
         pose.X = ax + cx;
         pose.Z = az + cz;
@@ -75,7 +78,7 @@ public readonly struct FourLinkMap : ILinkageMap
         pose.Sin = sa;
         pose.Angle1 = angle1;
         pose.Angle2 = angle2;
-        pose.Margin = cross * cross * _perMargin;
+        pose.Margin = crossSquared * _perMargin;
     }
 
     /// <inheritdoc/>

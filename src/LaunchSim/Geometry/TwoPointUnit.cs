@@ -4,7 +4,7 @@ using LaunchSim.Vehicle;
 namespace LaunchSim.Geometry;
 
 /// <summary>A spring or damper between a point of the body and a point of the axle housing: its length against λ.</summary>
-public readonly struct TwoPointUnit
+public readonly struct TwoPointUnit : IEquatable<TwoPointUnit>
 {
     private readonly double _bodyX, _bodyZ, _axleX, _axleZ;
 
@@ -32,8 +32,10 @@ public readonly struct TwoPointUnit
     {
         double offsetX = (pose.Cos * _axleX) - (pose.Sin * _axleZ), offsetZ = (pose.Sin * _axleX) + (pose.Cos * _axleZ);
         double x = pose.X + offsetX - _bodyX, z = pose.Z + offsetZ - _bodyZ;
-        length = Math.Sqrt((x * x) + (z * z));
-        double perLength = 1 / length;
+        double squared = (x * x) + (z * z);
+        length = Math.Sqrt(squared);
+        // The division runs beside the root, not after it.
+        double perLength = length * (1 / squared);
         directionX = x * perLength;
         directionZ = z * perLength;
         lengthRate = (directionX * (pose.X1 - (pose.Angle1 * offsetZ))) + (directionZ * (pose.Z1 + (pose.Angle1 * offsetX)));
@@ -42,4 +44,24 @@ public readonly struct TwoPointUnit
     /// <summary>Offset of the axle mount from the axle centre, body axes, m.</summary>
     /// <param name="pose">The linkage's pose.</param>
     public (double X, double Z) AxleOffset(in LinkagePose pose) => pose.Turn(_axleX, _axleZ);
+
+    /// <inheritdoc/>
+    public bool Equals(TwoPointUnit other) =>
+        _bodyX == other._bodyX && _bodyZ == other._bodyZ && _axleX == other._axleX && _axleZ == other._axleZ;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is TwoPointUnit other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(_bodyX, _bodyZ, _axleX, _axleZ);
+
+    /// <summary>Whether both units stand on the same mounts.</summary>
+    /// <param name="left">One unit.</param>
+    /// <param name="right">The other.</param>
+    public static bool operator ==(TwoPointUnit left, TwoPointUnit right) => left.Equals(right);
+
+    /// <summary>Whether the units stand on different mounts.</summary>
+    /// <param name="left">One unit.</param>
+    /// <param name="right">The other.</param>
+    public static bool operator !=(TwoPointUnit left, TwoPointUnit right) => !left.Equals(right);
 }
