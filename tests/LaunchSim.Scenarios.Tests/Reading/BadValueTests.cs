@@ -56,6 +56,8 @@ public class BadValueTests
     [InlineData("type: four-link", "type: fourlink", "`fourlink`", "`four-link`")]
     [InlineData("axle: 1.0 7.6 in, body: 21.0 9.0 in", "axle: 1.0 7.6 in, body: 1.0 7.6 in", "no length", "")]
     [InlineData("axle: 1.0 7.6 in", "axle: 1.0 -7.6 in", "below the floor", "")]
+    [InlineData("wheel: -58 4 in", "wheel: 58 4 in", "not behind the rear axle", "minus")]
+    [InlineData("duration: 1.8 s", "duration: 0.5 ms", "longer than the run of 0.5 ms", "more finely")]
     [InlineData("axle: 1.0 7.6 in", "axle: 1.0 in", "1 number", "")]
     [InlineData("axle: 1.0 7.6 in", "axle: 1.0 7.6 in ±5 %", "percent at a point", "")]
     [InlineData("wheel: -58 4 in", "wheel: {holes: {1: -58 4 in}, use: 1}", "a section", "")]
