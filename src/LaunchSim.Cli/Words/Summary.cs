@@ -8,6 +8,7 @@ internal static class Summary
 {
     private static readonly Action<FigureSet, Readout, List<string>>[] Subjects =
     [
+        PitchWords.Say,
         RiseWords.Say,
         GapWords.Say,
         SeparationWords.Say,
