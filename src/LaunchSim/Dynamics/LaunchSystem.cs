@@ -50,6 +50,8 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     private readonly double _perRim = 1 / model.RimInertia;
     private readonly double _perBelt = 1 / model.BeltInertia;
     private readonly double _perFrontSpin = 1 / model.FrontSpinInertia;
+    private readonly double _halfPerSpring = 0.5 / model.SpringRate;
+    private readonly double _halfPerFrontSpring = 0.5 / model.FrontSpringRate;
     private readonly double _standingTravel = model.Standing.FrontTravel;
     // This near to a singular position, where upper bar and housing come into line, the launch ends: beyond it nothing that
     // is computed means anything. Squared sine of their angle, as for the standing car.
@@ -410,33 +412,30 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     {
         LaunchModel m = _model;
         ref readonly Instant now = ref Now;
-        double xRate = y[StateLayout.XRate], zRate = y[StateLayout.ZRate], pitchRate = y[StateLayout.PitchRate];
-        double linkageRate = y[StateLayout.LinkageRate], frontRate = y[StateLayout.FrontTravelRate];
-        double wx = (now.Cos * xRate) + (now.Sin * zRate), wz = (now.Cos * zRate) - (now.Sin * xRate);
-        double ax = wx - (pitchRate * now.Pose.Z) + (now.Pose.X1 * linkageRate);
-        double az = wz + (pitchRate * now.Pose.X) + (now.Pose.Z1 * linkageRate);
-        double frontZ = m.FrontZ + y[StateLayout.FrontTravel];
-        double fx = wx - (pitchRate * frontZ), fz = wz + (pitchRate * m.FrontX) + frontRate;
-        double kinetic = (m.SprungMass * ((xRate * xRate) + (zRate * zRate)))
-            + (m.PitchInertia * pitchRate * pitchRate)
-            + (m.RearMass * ((ax * ax) + (az * az)))
-            + (m.HousingInertia * now.HousingSpeed * now.HousingSpeed)
-            + (m.FrontMass * ((fx * fx) + (fz * fz)))
+        double kinetic = (m.SprungMass * (Square(y[StateLayout.XRate]) + Square(y[StateLayout.ZRate])))
+            + (m.PitchInertia * Square(y[StateLayout.PitchRate]))
+            + (m.RearMass * (Square(now.RearSpeed) + Square(now.RearTire.DepthRate)))
+            + (m.HousingInertia * Square(now.HousingSpeed))
+            + (m.FrontMass * (Square(now.FrontSpeed) + Square(now.FrontTire.DepthRate)))
             + (m.RimInertia * Square(y[StateLayout.RimSpin]))
             + (m.BeltInertia * Square(y[StateLayout.BeltSpin]))
             + (m.FrontSpinInertia * Square(y[StateLayout.FrontSpin]));
         double potential = LaunchModel.Gravity
             * ((m.SprungMass * y[StateLayout.Z]) + (m.RearMass * now.RearHeight) + (m.FrontMass * now.FrontHeight));
-        double stored = (0.5 * Square(now.SpringForce) / m.SpringRate)
-            + (0.5 * Square(now.FrontSpringForce) / m.FrontSpringRate)
+        double stored = (Square(now.SpringForce) * _halfPerSpring)
+            + (Square(now.FrontSpringForce) * _halfPerFrontSpring)
             + (0.5 * m.CarcassRate * Square(y[StateLayout.Windup]))
             + _rearTire.Contact.Stored(Modes.RearTire, now.RearTire.Depth)
-            + _frontTire.Contact.Stored(Modes.FrontTire, now.FrontTire.Depth)
-            + _rearStop.Stored(Modes.RearTop, now.DamperLength - m.TopLength)
-            + _rearStop.Stored(Modes.RearBottom, m.BottomLength - now.DamperLength)
-            + _frontStop.Stored(Modes.FrontTop, now.FrontExtension - m.FrontExtend)
-            + _frontStop.Stored(Modes.FrontBottom, -now.FrontExtension - m.FrontCompress)
-            + _bar.Stored(Modes.WheelieBar, now.BarDepth);
+            + _frontTire.Contact.Stored(Modes.FrontTire, now.FrontTire.Depth);
+        if ((Modes.RearTop | Modes.RearBottom | Modes.FrontTop | Modes.FrontBottom | Modes.WheelieBar) != ContactMode.Apart)
+        {
+            stored += _rearStop.Stored(Modes.RearTop, now.DamperLength - m.TopLength)
+                + _rearStop.Stored(Modes.RearBottom, m.BottomLength - now.DamperLength)
+                + _frontStop.Stored(Modes.FrontTop, now.FrontExtension - m.FrontExtend)
+                + _frontStop.Stored(Modes.FrontBottom, -now.FrontExtension - m.FrontCompress)
+                + _bar.Stored(Modes.WheelieBar, now.BarDepth);
+        }
+
         return (0.5 * kinetic) + potential + stored;
     }
 
