@@ -80,7 +80,7 @@ internal static class App
         {
             session.Error.WriteLine($"launchsim: {sentence}");
         }
-        catch (IOException)
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
             // Nobody listens any more; the exit code still tells.
         }

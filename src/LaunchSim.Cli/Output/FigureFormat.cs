@@ -14,7 +14,8 @@ internal static class FigureFormat
     {
         switch (figure.Unit)
         {
-            case FigureUnit.Ratio when Math.Abs(value) < 1e-4 && value != 0:
+            // How small the ledger's residual is counts; anything else that small is nothing.
+            case FigureUnit.Ratio when figure.Key.StartsWith("energy_", StringComparison.Ordinal) && Math.Abs(value) < 1e-4 && value != 0:
                 return (value.ToString("0.0e-0", CultureInfo.InvariantCulture), "");
             case FigureUnit.Ratio:
                 return (new Scale("", 1, 3).Number(value), "");

@@ -51,7 +51,7 @@ internal sealed class OutputFile
             string? folder = Path.GetDirectoryName(target);
             if (!makesFolder && !Directory.Exists(folder))
             {
-                throw new InputException($"`{path}` cannot be written: there is no folder `{Path.GetDirectoryName(path)}`");
+                throw new InputException($"`{path}` cannot be written: there is no folder `{(File.ResolveLinkTarget(path, true) is null ? Path.GetDirectoryName(path) : folder)}`");
             }
 
             return new OutputFile(path, target, kind, exists);

@@ -110,7 +110,7 @@ internal static class RunText
             ? ", " + ratio.ToString("0.0e-0", CultureInfo.InvariantCulture) + " of the largest work" : "";
         return text
             .Append(CultureInfo.InvariantCulture, $"\nEnergy residual {residual}{relative}; ")
-            .Append(CultureInfo.InvariantCulture, $"{statistics.Steps} steps ({statistics.Rejected} rejected), {statistics.Evaluations} evaluations, tolerance {run.Scenario.Run.Tolerance:R}\n")
+            .Append(CultureInfo.InvariantCulture, $"{statistics.Steps} steps ({statistics.Rejected} rejected), {statistics.Evaluations} evaluations, tolerance {run.Scenario.Run.Tolerance:0.###e-0}\n")
             .Append(CultureInfo.InvariantCulture, $"{ProgramVersion.Name} {ProgramVersion.Text}, scenario {run.Scenario.ContentHash}\n");
     }
 }

@@ -38,7 +38,8 @@ internal static class TraceCsv
             int at = 0;
             for (int column = 0; column < columns.Count; column++)
             {
-                double value = columns[column].Read(seen);
+                // Adding 0 takes the sign from a zero.
+                double value = columns[column].Read(seen) + 0.0;
                 if (double.IsFinite(value))
                 {
                     _ = value.TryFormat(line.AsSpan(at), out int written, default, CultureInfo.InvariantCulture);

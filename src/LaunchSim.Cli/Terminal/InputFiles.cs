@@ -13,6 +13,11 @@ internal static class InputFiles
         {
             if (!Directory.Exists(name))
             {
+                if (name.StartsWith("--", StringComparison.Ordinal) && !File.Exists(name))
+                {
+                    throw new InputException($"found no option `{name}`; --help tells all there are");
+                }
+
                 files.Add(name);
                 continue;
             }

@@ -13,7 +13,7 @@ internal static class GripWords
     {
         if (figures["slip_beyond_peak_first_s"] is { } first && figures["slip_beyond_peak_time_s"] is { } total)
         {
-            string speed = figures["slip_speed_largest_mps"] is { } slip ? $"; the tread slides by {readout.Speed.Text(slip)} at the most" : "";
+            string speed = figures["slip_speed_largest_mps"] is { } slip && !readout.Speed.IsZero(slip) ? $"; the tread slides by {readout.Speed.Text(slip)} at the most" : "";
             said.Add($"The rear tyres spin: they slip beyond the peak of their grip from {Readout.Time.Text(first)}, for {Readout.Time.Text(total)} in all{speed}.");
             if (figures["slip_speed_largest_mps"] is > RunAway && figures["driveshaft_torque_largest_nm"] is null)
             {

@@ -41,6 +41,7 @@ internal static class SeparationWords
     private static string Left(double? left, string stop, Readout readout) => left switch
     {
         null => "",
+        { } way when readout.Travel.IsZero(way) => $", just at the dampers' {stop} stop",
         < 0 => $", {readout.Travel.Text(-left.Value)} into the dampers' {stop} stop",
         _ => $", with {readout.Travel.Text(left.Value)} of damper travel left to the {stop} stop",
     };

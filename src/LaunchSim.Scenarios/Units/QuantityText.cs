@@ -164,6 +164,14 @@ internal sealed class QuantityText
             }
         }
 
+        for (int i = from + 1; i < end; i++)
+        {
+            if (char.IsWhiteSpace(Source[i - 1]) && char.IsAsciiDigit(Source[i]))
+            {
+                return new(i, $"`{Source.Trim()}`, a number after a unit", "write all numbers first, then one unit once");
+            }
+        }
+
         UnitAt = from;
         UnitText = Source[from..end];
         return null;

@@ -49,6 +49,48 @@ public class BadInputTests
     }
 
     [Fact]
+    public void Run_UnknownOption_IsNotTakenForAFile()
+    {
+        Printed printed = Printed.By("run", Files.DoorCar, "--quite");
+
+        printed.IsRefused();
+        Assert.Contains("no option `--quite`", printed.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_LinkToNowhere_NamesTheMissingFolder()
+    {
+        using var folder = new Folder();
+        _ = File.CreateSymbolicLink(folder.Path("a.csv"), folder.Path(Path.Combine("none", "b.csv")));
+
+        Printed printed = Printed.By("run", Files.DoorCar, "--csv", folder.Path("a.csv"));
+
+        printed.IsRefused();
+        Assert.Contains($"there is no folder `{folder.Path("none")}`", printed.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_ClosedErrorStream_StillReturnsACode()
+    {
+        using var output = new StringWriter();
+        using var error = new StreamWriter(new Closed()) { AutoFlush = true };
+
+        Assert.Equal(ExitCode.Failed, App.Run(["run", "nowhere.yaml"], new Session(output, error, CancellationToken.None)));
+    }
+
+    // What a descriptor does that nobody opened.
+    private sealed class Closed : MemoryStream
+    {
+        public override void Write(byte[] buffer, int offset, int count) => throw new UnauthorizedAccessException();
+
+        public override void Write(ReadOnlySpan<byte> buffer) => throw new UnauthorizedAccessException();
+
+        public override void Flush()
+        {
+        }
+    }
+
+    [Fact]
     public void Run_BytesThatAreNoText_AreRefused()
     {
         using var folder = new Folder();

@@ -147,7 +147,7 @@ public class RunCommandTests
         string changed = Printed.By("run", Files.DoorCar, "--set", "rear.linkage.upper.body.use=3", "--set", "car.ride_height.rear=+0.5 in", "--tolerance", "1e-6").Output;
 
         Assert.DoesNotContain("141 %", changed, StringComparison.Ordinal);
-        Assert.Contains("tolerance 1E-06", changed, StringComparison.Ordinal);
+        Assert.Contains("tolerance 1e-6", changed, StringComparison.Ordinal);
         Assert.NotEqual(plain.Split("scenario ")[^1], changed.Split("scenario ")[^1]);
     }
 
@@ -195,6 +195,24 @@ public class RunCommandTests
         }
 
         Assert.Equal(File.ReadAllBytes(folder.Path("a.csv")), File.ReadAllBytes(folder.Path("b.csv")));
+    }
+
+    [Fact]
+    public void Run_Trace_HasNoZeroWithASign()
+    {
+        using var folder = new Folder();
+
+        _ = Printed.By("run", Files.DoorCar, "--csv", folder.Path("a.csv"), "--set", "run.duration=0.01 s");
+
+        Assert.DoesNotMatch(@"(^|,)-0(,|$)", File.ReadAllText(folder.Path("a.csv")));
+    }
+
+    [Fact]
+    public void Run_TyresThatSpin_WritesTheMarginAsNone()
+    {
+        string file = Path.Combine(Files.Root, "scenarios", "clutch-car.yaml");
+
+        Assert.Matches(@"Grip margin, lowest +0\.000\n", Printed.By("run", file).Output);
     }
 
     [Fact]

@@ -67,6 +67,32 @@ public class SummaryTests
     }
 
     [Fact]
+    public void Say_RunShorterThanTheWindows_NamesTheRun()
+    {
+        FigureSet figures = Figures(Files.DoorCar, ("run.duration", "0.1 s"));
+
+        Assert.EndsWith("in the 0.100 s of this run.", One(RiseWords.Say, figures), StringComparison.Ordinal);
+        Assert.Contains("at most in the 0.100 s of this run, at", One(RearLoadWords.Say, figures), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Say_LowPointInAShift_SaysThatItIsTheShifts()
+    {
+        FigureSet figures = Figures(System.IO.Path.Combine(Files.Root, "scenarios", "converter-car.yaml"));
+
+        Assert.Contains(", in the middle of a shift, which is", One(RearLoadWords.Say, figures), StringComparison.Ordinal);
+        Assert.DoesNotContain("shift", One(RearLoadWords.Say, Figures(Files.DoorCar)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Say_TorqueBackwards_WritesNoZeros()
+    {
+        FigureSet figures = Figures(Files.DoorCar, ("driveline.torque", "0 -3900 -4400 -4800 -4800 lb-ft"));
+
+        Assert.DoesNotContain(" 0.0 ", One(SeparationWords.Say, figures) + One(GripWords.Say, figures), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Limits_ByDriveline_NameTheTorqueThatIsKnown()
     {
         var said = new List<string>();

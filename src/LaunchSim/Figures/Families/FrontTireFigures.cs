@@ -8,8 +8,8 @@ internal sealed class FrontTireFigures : IFigureFamily
     private static readonly FigureDefinition
         Lowest = new("front_load_lowest_n", "Front load, lowest", FigureUnit.Force, "lowest front tyre load, axle"),
         LowestTime = new("front_load_lowest_time_s", "Front load, lowest, at", FigureUnit.Time, "first time at which it is that low"),
-        Leaves = new("front_tire_leaves_s", "Front tyres leave", FigureUnit.Time, "first time at which the front tyre load reaches 0"),
-        Lands = new("front_tire_lands_s", "Front tyres land", FigureUnit.Time, "first time after that with a front tyre load above 0"),
+        Leaves = new("front_tire_leaves_s", "Front tyres first leave", FigureUnit.Time, "first time at which the front tyre load reaches 0"),
+        Lands = new("front_tire_lands_s", "Front tyres first land", FigureUnit.Time, "first time after that with a front tyre load above 0"),
         Zero = new("front_tire_zero_load_time_s", "Front tyres in the air", FigureUnit.Time, "total time without front tyre load"),
         Highest = new("front_tire_highest_clearance_m", "Front tyres, highest", FigureUnit.Length,
             "greatest height of the front wheel centre above the free radius; negative when the tyre is never out of its squash"),
