@@ -111,6 +111,6 @@ internal static class RunText
         return text
             .Append(CultureInfo.InvariantCulture, $"\nEnergy residual {residual}{relative}; ")
             .Append(CultureInfo.InvariantCulture, $"{statistics.Steps} steps ({statistics.Rejected} rejected), {statistics.Evaluations} evaluations, tolerance {run.Scenario.Run.Tolerance:0.###e-0}\n")
-            .Append(CultureInfo.InvariantCulture, $"{ProgramVersion.Name} {ProgramVersion.Text}, scenario {run.Scenario.ContentHash}\n");
+            .Append(CultureInfo.InvariantCulture, $"{ProgramVersion.Name} {ProgramVersion.Text}, scenario {run.Scenario.Name}, {run.Scenario.ContentHash}\n");
     }
 }

@@ -94,12 +94,12 @@ public sealed class StandingCar
         double sprung = total - front.UnsprungMass - rear.UnsprungMass;
         if (front.UnsprungMass * g >= chassis.FrontScale)
         {
-            problems.Add(new("front.unsprung", $"The front unsprung mass, {front.UnsprungMass:0.#} kg, is not below the front scale reading, {chassis.FrontScale / g:0.#} kg.", "Weigh again: both sides of each are meant."));
+            problems.Add(new("front.unsprung", $"The front unsprung mass, {Spoken.Mass(front.UnsprungMass)}, is not below the front scale reading, {Spoken.Mass(chassis.FrontScale / g)}.", "Weigh again: both sides of each are meant."));
         }
 
         if (rear.UnsprungMass * g >= chassis.RearScale)
         {
-            problems.Add(new("rear.unsprung", $"The rear unsprung mass, {rear.UnsprungMass:0.#} kg, is not below the rear scale reading, {chassis.RearScale / g:0.#} kg.", "Weigh again: both sides of each are meant."));
+            problems.Add(new("rear.unsprung", $"The rear unsprung mass, {Spoken.Mass(rear.UnsprungMass)}, is not below the rear scale reading, {Spoken.Mass(chassis.RearScale / g)}.", "Weigh again: both sides of each are meant."));
         }
 
         var rearTire = new TireForce(rear.Tire, chassis.RearScale);
@@ -151,7 +151,7 @@ public sealed class StandingCar
         map.Pose(lambda, out LinkagePose pose);
         if (!double.IsFinite(lambda) || !double.IsFinite(pose.X2))
         {
-            problems.Add(new("car.ride_height.rear", $"The linkage cannot reach a ride height {chassis.RearRideHeight * 1000:+0.#;-0.#;0} mm from the measured one.", "Enter a smaller change or check the points."));
+            problems.Add(new("car.ride_height.rear", $"The linkage cannot reach a ride height {Spoken.Length(chassis.RearRideHeight)} from the measured one.", "Enter a smaller change or check the points."));
             return null;
         }
 
@@ -166,7 +166,7 @@ public sealed class StandingCar
         // 4. z and θ on the tyres.
         if (!OnItsTires(mass, front.UnsprungMass, rear.UnsprungMass, rearTire, frontTire, pose.X, pose.Z, frontX, frontZ + travel, origin.Up, out double z, out double pitch))
         {
-            problems.Add(new("car", "No standing position was found in which the tyres carry the car.", "Check scales, tyre rates, ride height and ballast."));
+            problems.Add(new("car", "The tyres carry the car in no position.", "Check scales, tyre rates, ride height and ballast."));
             return null;
         }
 
@@ -189,13 +189,13 @@ public sealed class StandingCar
         if (!double.IsFinite(preload) || preload < 0)
         {
             problems.Add(new("rear.spring", double.IsFinite(preload) && Math.Abs(preload) < 1e7
-                ? $"The rear springs would have to pull with {-preload / 2:0} N each to hold the standing car."
+                ? $"The rear springs would have to pull with {Spoken.Force(-preload / 2)} each to hold the standing car."
                 : "The rear springs stand across the axle's movement and cannot hold the car.", "Check the spring's mounts and the scale readings."));
         }
 
         if (frontPreload < 0)
         {
-            problems.Add(new("front.spring", $"The front springs would have to pull with {-frontPreload / 2:0} N each to hold the standing car.", "Check the front unsprung mass, scales and ballast."));
+            problems.Add(new("front.spring", $"The front springs would have to pull with {Spoken.Force(-frontPreload / 2)} each to hold the standing car.", "Check the front unsprung mass, scales and ballast."));
         }
 
         CheckTravel("rear.damper.travel", "rear", damperLength - topLength, bottomLength - damperLength, problems);
@@ -211,7 +211,7 @@ public sealed class StandingCar
             double clearance = rearHeight + (sin * bx) + (cos * bz);
             if (clearance <= 0)
             {
-                problems.Add(new("rear.wheelie_bar.wheel", $"The wheelie bar's wheel would be {-clearance * 1000:0.#} mm below the ground in the standing car.", "Its point is the wheel's lowest; it must be above the floor."));
+                problems.Add(new("rear.wheelie_bar.wheel", $"The wheelie bar's wheel would be {Spoken.Length(-clearance)} below the ground in the standing car.", "Its point is the wheel's lowest; it must be above the floor."));
             }
         }
 
@@ -308,7 +308,7 @@ public sealed class StandingCar
     {
         if (!(tire.VerticalRate > 0))
         {
-            problems.Add(new(path, $"At this pressure the vertical rate would be {tire.VerticalRate / 2:0} N/m per tyre.", "It must stay above 0: check the pressure and the slope."));
+            problems.Add(new(path, $"At this pressure the vertical rate would be {Spoken.Rate(tire.VerticalRate / 2)} per tyre.", "It must stay above 0: check the pressure and the slope."));
         }
 
         if (!(tire.Grip > 0))
@@ -322,7 +322,7 @@ public sealed class StandingCar
         if (beyondTop > 0 || beyondBottom > 0)
         {
             string stop = beyondTop > 0 ? "top" : "bottom";
-            problems.Add(new(path, $"Standing, the {end} dampers would be {Math.Max(beyondTop, beyondBottom) * 1000:0.#} mm into their {stop} stop.", "Check travel and ride height: travel counts from the measured ride height."));
+            problems.Add(new(path, $"Standing, the {end} dampers would be {Spoken.Length(Math.Max(beyondTop, beyondBottom))} into their {stop} stop.", "Check travel and ride height: travel counts from the measured ride height."));
         }
     }
 
