@@ -26,6 +26,10 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     where TRearDamper : struct, IDamperForce
     where TDriveline : struct, IDriveline
 {
+    // This near to a singular position, where upper bar and housing come into line, the launch ends: beyond it nothing that
+    // is computed means anything. Squared sine of their angle, as for the standing car.
+    private const double LeastMargin = 1e-6;
+
     private readonly LaunchModel _model = model;
 
     // Not read-only: a method of a struct known only by its type parameter would be called on a copy each time.
@@ -41,6 +45,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
 
     // A coil-over: spring and damper on the same mounts.
     private readonly bool _oneUnit = model.Spring.Equals(model.Damper);
+
     private readonly OneSidedContact _rearStop = model.RearStop, _frontStop = model.FrontStop, _bar = model.Bar;
     private readonly PiecewiseLinear _trackGrip = model.TrackGrip;
     private readonly double[] _scratch = new double[StateLayout.Count];
@@ -53,10 +58,6 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     private readonly double _halfPerSpring = 0.5 / model.SpringRate;
     private readonly double _halfPerFrontSpring = 0.5 / model.FrontSpringRate;
     private readonly double _standingTravel = model.Standing.FrontTravel;
-    // This near to a singular position, where upper bar and housing come into line, the launch ends: beyond it nothing that
-    // is computed means anything. Squared sine of their angle, as for the standing car.
-    private const double LeastMargin = 1e-6;
-
     private double _freeAcceleration, _compliance, _markPlace, _markSample, _markEnd;
 
     /// <summary>The modes now in force.</summary>

@@ -13,8 +13,8 @@ internal sealed class SeparationFigures : IFigureFamily
         PeakTime = new("separation_peak_time_s", "Separation, largest, at", FigureUnit.Time, "when that is"),
         PeakLeft = new("separation_peak_travel_left_m", "Travel left to the top stop", FigureUnit.Length,
             "rear damper's way left to its top stop at the largest separation; negative in the stop"),
-        Squat = new("squat_peak_m", "Squat, largest", FigureUnit.Length, "largest negative separation, as a negative number; 0 when it never squats"),
-        SquatTime = new("squat_peak_time_s", "Squat, largest, at", FigureUnit.Time, "when that is"),
+        Squat = new("squat_peak_m", "Separation, lowest (squat)", FigureUnit.Length, "largest negative separation, as a negative number; 0 when it never squats"),
+        SquatTime = new("squat_peak_time_s", "Separation, lowest (squat), at", FigureUnit.Time, "when that is"),
         SquatLeft = new("squat_peak_travel_left_m", "Travel left to the bottom stop", FigureUnit.Length,
             "rear damper's way left to its bottom stop at the largest squat; negative in the stop");
 
