@@ -88,7 +88,7 @@ internal static class ReferenceText
         much as its axle's scales read; a tyre whose slip stiffness, peak slip and sliding ratio give a curve that folds back
         (lower the stiffness or raise the sliding ratio; a stiffness below 1.8 · grip / peak slip is a warning, since the
         curve then bows upward before its peak); a set pressure that leaves no rate or grip; a converter that gives out more
-        power than it takes; a wheelie bar's wheel that is not behind the axle; a linkage that does not close or locks within
+        power than it takes; a linkage that does not close or locks within
         the dampers' travel; a car that cannot stand.
 
         ## The file

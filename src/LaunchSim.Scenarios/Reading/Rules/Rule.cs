@@ -13,7 +13,7 @@ internal static class Rule
         DrivelineRules.Check(values, findings);
         WeightRules.Check(values, findings);
         LengthRules.Check(values, findings);
-        WheelieBarRules.Check(values, findings);
+        DirectionRules.Check(values, findings);
         RunRules.Check(values, findings);
     }
 
