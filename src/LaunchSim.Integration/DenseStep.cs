@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 
 namespace LaunchSim.Integration;
@@ -46,11 +47,27 @@ public readonly ref struct DenseStep
         int n = Math.Min(y.Length, stride);
         ReadOnlySpan<double> r1 = r[..stride], r2 = r.Slice(stride, stride), r3 = r.Slice(2 * stride, stride);
         ReadOnlySpan<double> r4 = r.Slice(3 * stride, stride), r5 = r.Slice(4 * stride, stride);
-        for (int i = 0; i < n; i++)
+        int done = 0;
+        if (Vector<double>.Count <= n)
+        {
+            // A register at a time, in the same order of operations and so to the same bits.
+            var t = new Vector<double>(theta);
+            var s = new Vector<double>(rest);
+            for (; done <= n - Vector<double>.Count; done += Vector<double>.Count)
+            {
+                Vector<double> inner = At(r3, done) + (t * (At(r4, done) + (s * At(r5, done))));
+                (At(r1, done) + (t * (At(r2, done) + (s * inner)))).CopyTo(y[done..]);
+            }
+        }
+
+        for (int i = done; i < n; i++)
         {
             y[i] = r1[i] + (theta * (r2[i] + (rest * (r3[i] + (theta * (r4[i] + (rest * r5[i])))))));
         }
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector<double> At(ReadOnlySpan<double> block, int index) => new(block[index..]);
 }
 
 /// <summary>Sees every accepted step, before an event at its end changes anything. Implement it as a struct.</summary>
