@@ -171,9 +171,9 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
     private const double LedgerRounding = 1e-13;
     private const double ShortestLedgerStep = 2e-6;
 
+    /// <summary>Potential energy of the whole car's weight at its CG height, J: the size of the sums that the ledger rounds.</summary>
     private static double WeightEnergy(StandingCar car) =>
         (car.Standing.RearLoad + car.Standing.FrontLoad) * car.Standing.CentreOfGravityHeight;
-
 
     public override ReadOnlySpan<double> State => _integrator.State;
 
