@@ -2,7 +2,9 @@ using System.CommandLine;
 using System.Text;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
-using LaunchSim.Cli.Words;
+using LaunchSim.Reports;
+using LaunchSim.Reports.Numbers;
+using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios;
 
 namespace LaunchSim.Cli.Commands;
@@ -101,7 +103,7 @@ internal sealed class RunCommand
 
         public static RunReport Of(Scenario scenario, RunFiles files, Readout readout, bool asJson, CancellationToken cancellation)
         {
-            RunOutcome run = RunOutcome.Of(scenario, cancellation);
+            LaunchOutcome run = LaunchOutcome.Of(scenario, cancellation);
             var notices = new List<string>();
             string? trouble = run.Failure is { } failure ? $"{scenario.SourceFile}: {FailureWords.Of(failure)}" : null;
             try
@@ -144,7 +146,7 @@ internal sealed class RunCommand
             }
         }
 
-        private static string Document(RunOutcome run, Readout readout)
+        private static string Document(LaunchOutcome run, Readout readout)
         {
             using var stream = new MemoryStream();
             RunJson.Write(run, readout, stream);

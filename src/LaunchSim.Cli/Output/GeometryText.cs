@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Text;
-using LaunchSim.Cli.Words;
 using LaunchSim.Geometry;
+using LaunchSim.Reports;
+using LaunchSim.Reports.Numbers;
+using LaunchSim.Reports.Words;
 
 namespace LaunchSim.Cli.Output;
 
@@ -46,12 +48,12 @@ internal static class GeometryText
                 "upper bar" => $"climbing to the front; -10 to -15°, falling to the front, is heard {Heard}",
                 _ => "climbing to the front",
             };
-            table.Add(bar.Name, Readout.Angle.Signed(bar.Climb), range);
+            table.Add(bar.Name, Readout.Angle.WithSign(bar.Climb), range);
         }
 
         if (report.Scenario.Geometry.PinionAngle is { } pinion)
         {
-            table.Add("pinion", Readout.Angle.Signed(pinion), "nose up, as entered");
+            table.Add("pinion", Readout.Angle.WithSign(pinion), "nose up, as entered");
         }
 
         _ = text.Append('\n').Append(table);
@@ -79,7 +81,7 @@ internal static class GeometryText
         {
             string[] start = [row.Present ? "*" : "", .. row.Holes];
             table.Add(row.Line is { } line
-                ? [.. start, .. Line(line, report, readout), .. line.Bars.SelectMany((bar, i) => new[] { Readout.Angle.Signed(bar.Climb), BarLengthWords.Of(row.Bars[i], readout) })]
+                ? [.. start, .. Line(line, report, readout), .. line.Bars.SelectMany((bar, i) => new[] { Readout.Angle.WithSign(bar.Climb), BarLengthWords.Of(row.Bars[i], readout) })]
                 : [.. start, "cannot be put together, or the car cannot stand with it"]);
         }
 
@@ -113,7 +115,7 @@ internal static class GeometryText
         table.Add(["body up", "percent", "IC ahead", "IC up", "neutral line", .. bars.Select(bar => bar.Name), "pinion change"]);
         foreach (TravelRow row in rows)
         {
-            table.Add([readout.Travel.Signed(row.BodyUp), .. Line(row.Line, report, readout), .. row.Line.Bars.Select(bar => Readout.Angle.Signed(bar.Climb)), Readout.Angle.Signed(row.PinionChange)]);
+            table.Add([readout.Travel.WithSign(row.BodyUp), .. Line(row.Line, report, readout), .. row.Line.Bars.Select(bar => Readout.Angle.WithSign(bar.Climb)), Readout.Angle.WithSign(row.PinionChange)]);
         }
 
         _ = text.Append("\nThrough the travel: the body moved straight up and down, the rear wheel where it stands\n").Append(table);
@@ -127,7 +129,7 @@ internal static class GeometryText
             : [percent, readout.Place.Text(line.InstantCentreAhead), readout.Place.Text(line.InstantCentreUp), readout.Place.Text(line.NeutralLineUp)];
     }
 
-    private static string Change(Scale percent, double value) => double.IsFinite(value) ? percent.Signed(value) : "none";
+    private static string Change(Scale percent, double value) => double.IsFinite(value) ? percent.WithSign(value) : "none";
 
     private static string Name(LinkagePoint point) => point switch
     {

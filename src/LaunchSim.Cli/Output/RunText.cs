@@ -1,9 +1,11 @@
 using System.Globalization;
 using System.Text;
-using LaunchSim.Cli.Words;
 using LaunchSim.Figures;
 using LaunchSim.Integration;
 using LaunchSim.Launch;
+using LaunchSim.Reports;
+using LaunchSim.Reports.Numbers;
+using LaunchSim.Reports.Words;
 
 namespace LaunchSim.Cli.Output;
 
@@ -16,7 +18,7 @@ internal static class RunText
     /// <summary>The whole report.</summary>
     /// <param name="run">The launch.</param>
     /// <param name="readout">The units.</param>
-    public static string Of(RunOutcome run, Readout readout)
+    public static string Of(LaunchOutcome run, Readout readout)
     {
         StandingCar car = run.Solution.Car;
         var text = new StringBuilder();
@@ -101,7 +103,7 @@ internal static class RunText
         }
     }
 
-    private static StringBuilder Solution(StringBuilder text, RunOutcome run)
+    private static StringBuilder Solution(StringBuilder text, LaunchOutcome run)
     {
         Statistics statistics = run.Solution.End.Statistics;
         string residual = run.Figures["energy_residual_largest_j"] is { } joules

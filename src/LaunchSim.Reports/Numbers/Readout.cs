@@ -1,11 +1,10 @@
-using System.Globalization;
 using LaunchSim.Scenarios.Units;
 
-namespace LaunchSim.Cli.Output;
+namespace LaunchSim.Reports.Numbers;
 
 /// <summary>Numbers in the units and with the digits that a person reads, the same in every culture.</summary>
 /// <param name="system">Whose units.</param>
-internal sealed class Readout(UnitSystem system)
+public sealed class Readout(UnitSystem system)
 {
     private const double Inch = 0.0254, Foot = 0.3048, PoundForce = 4.4482216152605, Mile = 1609.344, Gravity = 9.80665;
 
@@ -50,41 +49,4 @@ internal sealed class Readout(UnitSystem system)
 
     /// <summary>An energy.</summary>
     public static Scale Energy => new("J", 1, 1);
-}
-
-/// <summary>One unit with the digits that make sense in it.</summary>
-/// <param name="Unit">Its name.</param>
-/// <param name="Factor">How much of the SI unit one of it is.</param>
-/// <param name="Decimals">Digits after the point.</param>
-internal readonly record struct Scale(string Unit, double Factor, int Decimals)
-{
-    /// <summary>The number alone.</summary>
-    /// <param name="value">In SI.</param>
-    public string Number(double value) => Fixed(value / Factor, Decimals);
-
-    /// <summary>The number with its unit.</summary>
-    /// <param name="value">In SI.</param>
-    public string Text(double value) => Unit == "°" ? Number(value) + Unit : $"{Number(value)} {Unit}";
-
-    /// <summary>The number with its sign and its unit.</summary>
-    /// <param name="value">In SI.</param>
-    public string Signed(double value)
-    {
-        string text = Text(value);
-        return text[0] == '-' || IsZero(value) ? text : "+" + text;
-    }
-
-    /// <summary>Whether nothing of it is left after rounding.</summary>
-    /// <param name="value">In SI.</param>
-    public bool IsZero(double value) => Math.Abs(value / Factor) < 0.5 * Math.Pow(10, -Decimals);
-
-    /// <summary>More or fewer digits.</summary>
-    /// <param name="decimals">Digits after the point.</param>
-    public Scale With(int decimals) => this with { Decimals = decimals };
-
-    private static string Fixed(double value, int decimals)
-    {
-        string text = value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-        return text[0] == '-' && text.AsSpan().IndexOfAnyInRange('1', '9') < 0 ? text[1..] : text;
-    }
 }

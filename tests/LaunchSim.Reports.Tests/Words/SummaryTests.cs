@@ -1,20 +1,20 @@
-using LaunchSim.Cli.Output;
-using LaunchSim.Cli.Words;
 using LaunchSim.Figures;
+using LaunchSim.Reports.Numbers;
+using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios;
 using LaunchSim.Scenarios.Units;
 
-namespace LaunchSim.Cli.Tests.Words;
+namespace LaunchSim.Reports.Tests.Words;
 
 /// <summary>The sentences held against the figures that they tell.</summary>
 public class SummaryTests
 {
-    public static TheoryData<string> Cars => [.. Commands.RunCommandTests.Cars];
+    public static TheoryData<string> Cars => [.. Files.TestCars];
 
     private static FigureSet Figures(string file, params (string, string)[] set)
     {
         Scenario scenario = StandingCheck.Reader(ReadPurpose.Run).Read(file, set).Scenario!;
-        return RunOutcome.Of(scenario, CancellationToken.None).Figures;
+        return LaunchOutcome.Of(scenario, CancellationToken.None).Figures;
     }
 
     private static string One(Action<FigureSet, Readout, List<string>> subject, FigureSet figures)

@@ -1,7 +1,7 @@
-using LaunchSim.Cli.Output;
 using LaunchSim.Figures;
+using LaunchSim.Reports.Numbers;
 
-namespace LaunchSim.Cli.Words;
+namespace LaunchSim.Reports.Words;
 
 /// <summary>The stretch of time at the start of a launch over which some figures are taken.</summary>
 internal static class Opening

@@ -1,10 +1,10 @@
 using System.Globalization;
 using LaunchSim.Figures;
 
-namespace LaunchSim.Cli.Output;
+namespace LaunchSim.Reports.Numbers;
 
 /// <summary>A figure's value as a person reads it.</summary>
-internal static class FigureFormat
+public static class FigureFormat
 {
     /// <summary>Value and unit.</summary>
     /// <param name="figure">The figure.</param>

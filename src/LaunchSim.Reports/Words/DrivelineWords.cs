@@ -1,7 +1,7 @@
-using LaunchSim.Cli.Output;
 using LaunchSim.Figures;
+using LaunchSim.Reports.Numbers;
 
-namespace LaunchSim.Cli.Words;
+namespace LaunchSim.Reports.Words;
 
 /// <summary>When the clutch locks and the gearbox shifts; nothing for a car without an engine.</summary>
 internal static class DrivelineWords

@@ -1,9 +1,9 @@
-using LaunchSim.Cli.Output;
-using LaunchSim.Cli.Words;
 using LaunchSim.Geometry;
+using LaunchSim.Reports.Numbers;
+using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios.Units;
 
-namespace LaunchSim.Cli.Tests.Words;
+namespace LaunchSim.Reports.Tests.Words;
 
 public class StaticLineWordsTests
 {

@@ -1,7 +1,7 @@
-using LaunchSim.Cli.Output;
 using LaunchSim.Figures;
+using LaunchSim.Reports.Numbers;
 
-namespace LaunchSim.Cli.Words;
+namespace LaunchSim.Reports.Words;
 
 /// <summary>Whether the rear tyres spin, or how near they come to it.</summary>
 internal static class GripWords

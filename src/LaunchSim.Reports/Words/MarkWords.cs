@@ -1,7 +1,7 @@
-using LaunchSim.Cli.Output;
 using LaunchSim.Figures;
+using LaunchSim.Reports.Numbers;
 
-namespace LaunchSim.Cli.Words;
+namespace LaunchSim.Reports.Words;
 
 /// <summary>Times at the marks.</summary>
 internal static class MarkWords

@@ -1,10 +1,10 @@
-using LaunchSim.Cli.Output;
 using LaunchSim.Figures;
+using LaunchSim.Reports.Numbers;
 
-namespace LaunchSim.Cli.Words;
+namespace LaunchSim.Reports.Words;
 
 /// <summary>What a launch does, in plain sentences: the register of sentence builders, one line a subject.</summary>
-internal static class Summary
+public static class Summary
 {
     private static readonly Action<FigureSet, Readout, List<string>>[] Subjects =
     [

@@ -1,10 +1,10 @@
-using LaunchSim.Cli.Output;
 using LaunchSim.Figures;
+using LaunchSim.Reports.Numbers;
 
-namespace LaunchSim.Cli.Words;
+namespace LaunchSim.Reports.Words;
 
 /// <summary>What a model in one plane cannot know, and the caution that belongs to every result.</summary>
-internal static class LimitWords
+public static class LimitWords
 {
     /// <summary>The caution.</summary>
     public const string Caution =

@@ -1,10 +1,10 @@
-using LaunchSim.Cli.Output;
 using LaunchSim.Geometry;
+using LaunchSim.Reports.Numbers;
 
-namespace LaunchSim.Cli.Words;
+namespace LaunchSim.Reports.Words;
 
 /// <summary>The static line in one sentence: <c>141 %, instant centre 35.9 in ahead and 10.0 in up, lower bar climbs 4.0°, upper falls 11.8°</c>.</summary>
-internal static class StaticLineWords
+public static class StaticLineWords
 {
     // Farther than this many wheelbases, the point where the bars' lines meet says nothing that the bars do not.
     private const double FarAway = 25;

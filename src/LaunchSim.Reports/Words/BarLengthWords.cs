@@ -1,11 +1,11 @@
 using System.Globalization;
-using LaunchSim.Cli.Output;
 using LaunchSim.Geometry;
+using LaunchSim.Reports.Numbers;
 
-namespace LaunchSim.Cli.Words;
+namespace LaunchSim.Reports.Words;
 
 /// <summary>A bar's new length and its change, as it is set on the bench: <c>11.94 in, 3/16 in longer</c>.</summary>
-internal static class BarLengthWords
+public static class BarLengthWords
 {
     private const double Sixteenth = 0.0254 / 16;
 

@@ -3,12 +3,12 @@ using LaunchSim.Launch;
 using LaunchSim.Scenarios;
 using LaunchSim.Vehicle;
 
-namespace LaunchSim.Cli.Output;
+namespace LaunchSim.Reports;
 
 /// <summary>One launch, solved.</summary>
-internal sealed class RunOutcome
+public sealed class LaunchOutcome
 {
-    private RunOutcome(Scenario scenario, LaunchSolution solution, FigureSet figures) =>
+    private LaunchOutcome(Scenario scenario, LaunchSolution solution, FigureSet figures) =>
         (Scenario, Solution, Figures, Failure) = (scenario, solution, figures, LaunchFailure.Of(solution));
 
     /// <summary>The scenario.</summary>
@@ -27,11 +27,11 @@ internal sealed class RunOutcome
     /// <param name="scenario">The scenario.</param>
     /// <param name="cancellation">Asked once a step.</param>
     /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
-    public static RunOutcome Of(Scenario scenario, CancellationToken cancellation)
+    public static LaunchOutcome Of(Scenario scenario, CancellationToken cancellation)
     {
         Car car = scenario.Car ?? throw new InvalidOperationException("The scenario was not read for a run.");
         LaunchSolution solution = LaunchSimulation.Solve(car, scenario.Run, cancellation);
         cancellation.ThrowIfCancellationRequested();
-        return new RunOutcome(scenario, solution, LaunchFigures.Read(solution, scenario.Run));
+        return new LaunchOutcome(scenario, solution, LaunchFigures.Read(solution, scenario.Run));
     }
 }

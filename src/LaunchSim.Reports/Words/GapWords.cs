@@ -1,7 +1,7 @@
-using LaunchSim.Cli.Output;
 using LaunchSim.Figures;
+using LaunchSim.Reports.Numbers;
 
-namespace LaunchSim.Cli.Words;
+namespace LaunchSim.Reports.Words;
 
 /// <summary>Which gap moves first: what the wheel openings show, before the body rises.</summary>
 internal static class GapWords
