@@ -1,0 +1,49 @@
+using System.Globalization;
+using LaunchSim.Scenarios.Units;
+
+namespace LaunchSim.Scenarios.Typical;
+
+/// <summary>Numbers as a person would write them by hand: two figures, in the unit of the trade.</summary>
+internal static class RoundText
+{
+    public static string Of(TypicalEstimate estimate, UnitSystem system, bool withDoubt)
+    {
+        TypicalValue entry = estimate.Entry;
+        Unit unit = UsualUnit.Of(entry.Kind, system);
+        IEnumerable<string> numbers = estimate.Values.Select(value => Round(value / unit.Factor));
+        if (withDoubt && !entry.IsRow)
+        {
+            numbers = estimate.Values.Zip(numbers, (value, text) => $"{text} ±{Round(entry.Doubt.At(value) / unit.Factor)}");
+        }
+
+        string text = string.Join(' ', numbers);
+        text = unit.Text.Length == 0 ? text : $"{text} {unit.Text}";
+        return withDoubt && entry.IsRow ? string.Create(CultureInfo.InvariantCulture, $"{text} ±{100 * entry.Doubt.Size:0} %") : text;
+    }
+
+    /// <summary>Two figures, and half steps of the second where the first is a 1: never more than five percent away.</summary>
+    public static string Round(double value)
+    {
+        if (value == 0)
+        {
+            return "0";
+        }
+
+        double magnitude = Math.Floor(Math.Log10(Math.Abs(value)));
+        bool one = Math.Abs(value) < 2 * Math.Pow(10, magnitude);
+        decimal step = Step(1 - (int)magnitude) / (one ? 2 : 1);
+        decimal rounded = Math.Round((decimal)value / step, MidpointRounding.AwayFromZero) * step;
+        return rounded.ToString("0.############################", CultureInfo.InvariantCulture);
+    }
+
+    private static decimal Step(int decimals)
+    {
+        decimal step = 1;
+        for (int i = 0; i < Math.Abs(decimals); i++)
+        {
+            step = decimals > 0 ? step / 10 : step * 10;
+        }
+
+        return step;
+    }
+}
