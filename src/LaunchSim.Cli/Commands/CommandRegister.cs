@@ -10,6 +10,7 @@ internal static class CommandRegister
     /// <param name="session">Where they read and write.</param>
     public static RootCommand Create(Session session) => new("A car's first second off the line, from a scenario file")
     {
+        NewCommand.Create(session),
         RunCommand.Create(session),
         CheckCommand.Create(session),
         GeometryCommand.Create(session),
