@@ -19,6 +19,12 @@ public sealed class ScenarioReader
     /// <summary>The same for a file that describes the side view only.</summary>
     public Func<GeometryPart, IReadOnlyList<CarFinding>>? GeometryCheck { get; init; }
 
+    /// <summary>
+    /// Looks at what was entered, number by number, in a file without errors; its findings get the place of their path.
+    /// Variations of a scenario are not looked at again.
+    /// </summary>
+    public Func<Scenario, IReadOnlyList<CarFinding>>? ValueCheck { get; init; }
+
     /// <summary>Reads a file with its bases.</summary>
     /// <param name="path">The file, as errors are to name it.</param>
     /// <param name="overrides">Values that take the place of the file's, by path, in its notation; later ones win.</param>
@@ -52,7 +58,8 @@ public sealed class ScenarioReader
         {
             scenario = new Scenario(root, values, shown, this);
             IReadOnlyList<CarFinding> more = scenario.Car is { } car ? CarCheck?.Invoke(car) ?? [] : GeometryCheck?.Invoke(scenario.Geometry) ?? [];
-            foreach (CarFinding finding in more)
+            IReadOnlyList<CarFinding> unusual = known is null ? ValueCheck?.Invoke(scenario) ?? [] : [];
+            foreach (CarFinding finding in more.Concat(unusual))
             {
                 Place place = values.PlaceOf(finding.Path, root.Place);
                 if (finding.Severity == Severity.Error)

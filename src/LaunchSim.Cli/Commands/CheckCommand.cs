@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Scenarios;
+using LaunchSim.Scenarios.Typical;
 
 namespace LaunchSim.Cli.Commands;
 
@@ -19,7 +20,7 @@ internal static class CheckCommand
 
     private static int Check(IReadOnlyList<string> files, List<(string Path, string Value)> overrides, Session session)
     {
-        ScenarioReader reader = StandingCheck.Reader(ReadPurpose.Check);
+        var reader = new ScenarioReader { Purpose = ReadPurpose.Check, CarCheck = StandingCheck.OfCar, GeometryCheck = StandingCheck.OfSideView, ValueCheck = UsualCheck.Of };
         bool good = true;
         foreach (string file in files)
         {

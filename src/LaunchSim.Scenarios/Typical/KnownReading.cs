@@ -12,9 +12,13 @@ internal sealed class KnownReading(KnownCar car)
     private const double Gravity = 9.80665;
 
     private readonly List<string> _read = [];
+    private readonly List<string> _readInAll = [];
     private readonly List<string> _lacking = [];
 
     public IReadOnlyList<string> Read => _read;
+
+    /// <summary>What was asked for, and what that was worked out from in turn.</summary>
+    public IReadOnlyList<string> ReadInAll => _readInAll;
 
     public IReadOnlyList<string> Lacking => _lacking;
 
@@ -53,6 +57,7 @@ internal sealed class KnownReading(KnownCar car)
         if (!_read.Contains(path))
         {
             _read.Add(path);
+            _readInAll.Add(path);
         }
 
         if (Entered(path) is { } entered)
@@ -72,6 +77,7 @@ internal sealed class KnownReading(KnownCar car)
 
         var inner = new KnownReading(car);
         double[] values = typical.Evaluate(inner);
+        _readInAll.AddRange(inner._readInAll.Except(_readInAll));
         _lacking.AddRange(inner._lacking.Except(_lacking));
         return values;
     }
