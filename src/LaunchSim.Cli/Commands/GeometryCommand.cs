@@ -41,7 +41,7 @@ internal static class GeometryCommand
             var report = GeometryReport.Of(scenario, readout.IsShop, keepsAll ? null
                 : line => percentKept?.Holds(line.Percent) != false && lengthKept?.Holds(line.InstantCentreAhead) != false);
             table?.Write(stream => GeometryCsv.Write(report, stream), session.Cancellation);
-            session.Output.Write(parsed.GetValue(json) ? GeometryJson.Text(report) : GeometryText.Of(report, readout));
+            session.Output.Write(parsed.GetValue(json) ? GeometryJson.Text(report) : GeometryText.Of(report, readout, session.Screen));
             return ExitCode.Done;
         });
         return command;

@@ -76,17 +76,16 @@ internal sealed class RunCommand
         var reports = new RunReport[scenarios.Count];
         if (scenarios.Count == 1)
         {
-            reports[0] = RunReport.Of(scenarios[0], files[0], readout(scenarios[0]), asJson, _session.Cancellation);
+            reports[0] = RunReport.Of(scenarios[0], files[0], readout(scenarios[0]), asJson, _session);
             return reports;
         }
 
-        int done = 0;
         var options = new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount, CancellationToken = _session.Cancellation };
-        _ = Parallel.For(0, scenarios.Count, options, i =>
+        _session.WithProgress("launches", scenarios.Count, done => Parallel.For(0, scenarios.Count, options, i =>
         {
-            reports[i] = RunReport.Of(scenarios[i], files[i], readout(scenarios[i]), asJson, _session.Cancellation);
-            _session.Progress(Interlocked.Increment(ref done), scenarios.Count);
-        });
+            reports[i] = RunReport.Of(scenarios[i], files[i], readout(scenarios[i]), asJson, _session);
+            done();
+        }));
         return reports;
     }
 
@@ -101,8 +100,9 @@ internal sealed class RunCommand
     {
         public bool IsDone => Trouble is null;
 
-        public static RunReport Of(Scenario scenario, RunFiles files, Readout readout, bool asJson, CancellationToken cancellation)
+        public static RunReport Of(Scenario scenario, RunFiles files, Readout readout, bool asJson, Session session)
         {
+            CancellationToken cancellation = session.Cancellation;
             LaunchOutcome run = LaunchOutcome.Of(scenario, cancellation);
             var notices = new List<string>();
             string? trouble = run.Failure is { } failure ? $"{scenario.SourceFile}: {FailureWords.Of(failure)}" : null;
@@ -116,7 +116,7 @@ internal sealed class RunCommand
                 trouble = trouble is null ? exception.Message : $"{trouble}\nlaunchsim: {exception.Message}";
             }
 
-            return new RunReport(scenario.SourceFile, asJson ? Document(run, readout) : RunText.Of(run, readout), trouble, notices);
+            return new RunReport(scenario.SourceFile, asJson ? Document(run, readout) : RunText.Of(run, readout, session.Screen), trouble, notices);
 
             void Write(OutputFile? file, Action<Stream> content)
             {
