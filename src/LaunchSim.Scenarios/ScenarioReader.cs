@@ -1,5 +1,6 @@
 using LaunchSim.Scenarios.Reading;
 using LaunchSim.Scenarios.Reading.Rules;
+using LaunchSim.Scenarios.Typical;
 using LaunchSim.Vehicle;
 
 namespace LaunchSim.Scenarios;
@@ -20,10 +21,10 @@ public sealed class ScenarioReader
     public Func<GeometryPart, IReadOnlyList<CarFinding>>? GeometryCheck { get; init; }
 
     /// <summary>
-    /// Looks at what was entered, number by number, in a file without errors; its findings get the place of their path.
-    /// Variations of a scenario are not looked at again.
+    /// Whether to warn of entered numbers outside what is usual, see <see cref="UsualCheck"/>: also in a file with errors,
+    /// which an unusual number may well be the cause of. Variations of a scenario are not looked at again.
     /// </summary>
-    public Func<Scenario, IReadOnlyList<CarFinding>>? ValueCheck { get; init; }
+    public bool WarnsOfUnusual { get; init; }
 
     /// <summary>Reads a file with its bases.</summary>
     /// <param name="path">The file, as errors are to name it.</param>
@@ -57,9 +58,20 @@ public sealed class ScenarioReader
         if (!findings.HasErrors)
         {
             scenario = new Scenario(root, values, shown, this);
-            IReadOnlyList<CarFinding> more = scenario.Car is { } car ? CarCheck?.Invoke(car) ?? [] : GeometryCheck?.Invoke(scenario.Geometry) ?? [];
-            IReadOnlyList<CarFinding> unusual = known is null ? ValueCheck?.Invoke(scenario) ?? [] : [];
-            foreach (CarFinding finding in more.Concat(unusual))
+            Report(scenario.Car is { } car ? CarCheck?.Invoke(car) ?? [] : GeometryCheck?.Invoke(scenario.Geometry) ?? []);
+        }
+
+        if (WarnsOfUnusual && known is null)
+        {
+            // What was found at the number itself says enough.
+            Report(UsualCheck.Of(values).Where(finding => !findings.Has(finding.Path)));
+        }
+
+        return new ReadResult { Scenario = findings.HasErrors ? null : scenario, Errors = findings.Errors(), Warnings = findings.Warnings };
+
+        void Report(IEnumerable<CarFinding> more)
+        {
+            foreach (CarFinding finding in more)
             {
                 Place place = values.PlaceOf(finding.Path, root.Place);
                 if (finding.Severity == Severity.Error)
@@ -72,8 +84,6 @@ public sealed class ScenarioReader
                 }
             }
         }
-
-        return new ReadResult { Scenario = findings.HasErrors ? null : scenario, Errors = findings.Errors(), Warnings = findings.Warnings };
     }
 
     private ReadResult Complete(MapNode? root, string shown, IReadOnlyList<(string Path, string Value)>? overrides, Findings findings)

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Scenarios;
-using LaunchSim.Scenarios.Typical;
 
 namespace LaunchSim.Cli.Commands;
 
@@ -20,7 +19,7 @@ internal static class CheckCommand
 
     private static int Check(IReadOnlyList<string> files, List<(string Path, string Value)> overrides, Session session)
     {
-        var reader = new ScenarioReader { Purpose = ReadPurpose.Check, CarCheck = StandingCheck.OfCar, GeometryCheck = StandingCheck.OfSideView, ValueCheck = UsualCheck.Of };
+        var reader = new ScenarioReader { Purpose = ReadPurpose.Check, CarCheck = StandingCheck.OfCar, GeometryCheck = StandingCheck.OfSideView, WarnsOfUnusual = true };
         bool good = true;
         foreach (string file in files)
         {

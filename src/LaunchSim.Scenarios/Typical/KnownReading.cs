@@ -1,4 +1,3 @@
-using LaunchSim.Scenarios.Units;
 using LaunchSim.Vehicle;
 
 namespace LaunchSim.Scenarios.Typical;
@@ -50,16 +49,14 @@ internal sealed class KnownReading(KnownCar car)
     public string? Word(string path) => car.FindWord(path);
 
     /// <summary>What was entered, nothing in its place otherwise.</summary>
-    public double[]? Entered(string path) => car.Find(path) is { } quantity ? Si(quantity) : null;
+    public double[]? Entered(string path)
+    {
+        Note(path);
+        return car.Find(path)?.AllSi();
+    }
 
     private double[] Values(string path)
     {
-        if (!_read.Contains(path))
-        {
-            _read.Add(path);
-            _readInAll.Add(path);
-        }
-
         if (Entered(path) is { } entered)
         {
             return entered;
@@ -82,5 +79,12 @@ internal sealed class KnownReading(KnownCar car)
         return values;
     }
 
-    private static double[] Si(Quantity quantity) => quantity.AllSi();
+    private void Note(string path)
+    {
+        if (!_read.Contains(path))
+        {
+            _read.Add(path);
+            _readInAll.Add(path);
+        }
+    }
 }

@@ -37,6 +37,13 @@ internal static class RoundText
         return rounded.ToString("0.############################", CultureInfo.InvariantCulture);
     }
 
+    /// <summary>Four figures at the most, never with a power of ten.</summary>
+    public static string Plain(double value)
+    {
+        double rounded = double.Parse(value.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return Math.Abs(rounded) < 1e15 ? rounded.ToString("0.##########", CultureInfo.InvariantCulture) : rounded.ToString("R", CultureInfo.InvariantCulture);
+    }
+
     private static decimal Step(int decimals)
     {
         decimal step = 1;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LaunchSim.Scenarios.Reading;
 using LaunchSim.Scenarios.Typical.Mistakes;
 using LaunchSim.Scenarios.Units;
 
@@ -15,16 +16,23 @@ public static class UsualCheck
     /// <param name="scenario">The scenario.</param>
     public static IReadOnlyList<CarFinding> Of(Scenario scenario)
     {
-        KnownCar car = KnownCar.Of(scenario);
+        ArgumentNullException.ThrowIfNull(scenario);
+        return Of(scenario.Values);
+    }
+
+    /// <summary>The warnings of what could be read of a file, whatever else is wrong with it.</summary>
+    internal static IReadOnlyList<CarFinding> Of(BoundValues values)
+    {
+        KnownCar car = KnownCar.Of(values);
         var found = new List<(Suspicion Suspicion, string Path, IReadOnlyList<string> From)>();
         foreach (RegisterEntry entry in TypicalRegister.All)
         {
-            foreach ((string path, Quantity quantity) in Entered(scenario, entry))
+            foreach (Bound bound in Entered(values, entry))
             {
-                if (Judge(entry, quantity, car) is { } judged)
+                if (Judge(entry, ScenarioParts.Whole(bound)!, car) is { } judged)
                 {
                     // Holes of one bracket and clicks of one damper were measured alike: the first tells.
-                    found.Add((judged.Suspicion, path + judged.Suspicion.Span.Part, judged.From));
+                    found.Add((judged.Suspicion, bound.Path + judged.Suspicion.Span.Part, judged.From));
                     break;
                 }
             }
@@ -35,19 +43,16 @@ public static class UsualCheck
     }
 
     /// <summary>The entered values that an entry judges: each hole of a bracket, each click's row of a damper, else the one.</summary>
-    private static IEnumerable<(string Path, Quantity Quantity)> Entered(Scenario scenario, RegisterEntry entry)
+    private static IEnumerable<Bound> Entered(BoundValues values, RegisterEntry entry)
     {
-        IEnumerable<string> paths = scenario.Brackets.TryGetValue(entry.Path, out Bracket? bracket) ? bracket.Holes.Select(hole => $"{entry.Path}.holes.{hole.Key}")
-            : entry.Path.EndsWith(".force", StringComparison.Ordinal) && scenario.Clicks.TryGetValue(entry.Path[..^6], out ClickInfo? clicks)
-                ? clicks.Entered.Select(click => string.Create(CultureInfo.InvariantCulture, $"{entry.Path[..^6]}.clicks.{click:R}"))
-            : [entry.Path];
-        foreach (string path in paths)
+        if (values.Find(entry.Path) is { } bound)
         {
-            if (scenario.Find(path) is { } quantity)
-            {
-                yield return (path, quantity);
-            }
+            return bound.Holes?.Select(hole => hole.Value) ?? (bound.Quantity is null ? [] : [bound]);
         }
+
+        return entry.Path.EndsWith(".force", StringComparison.Ordinal) && values.Find(entry.Path[..^6] + ".clicks") is { Clicks: { } rows }
+            ? rows.Select(row => row.Value)
+            : [];
     }
 
     private static (Suspicion Suspicion, IReadOnlyList<string> From)? Judge(RegisterEntry entry, Quantity quantity, KnownCar car)
@@ -84,7 +89,7 @@ public static class UsualCheck
         Quantity quantity = found.Quantity;
         UsualSpan span = found.Span;
         string unit = quantity.Unit.Text;
-        string Shown(double si) => (si / quantity.Unit.Factor).ToString("G4", CultureInfo.InvariantCulture);
+        string Shown(double si) => RoundText.Plain(si / quantity.Unit.Factor);
         string what = span.Where.Length > 0 ? $"{Shown(found.Value)} {unit} {span.Where}" : found.Entry.IsPoint ? $"{Shown(found.Value)} {unit} {span.Part[1..]}" : $"`{quantity}`";
         string source = found.Entry is TypicalValue typical ? typical.Source : Groups.Entry.Practice;
         return new CarFinding
@@ -101,7 +106,11 @@ public static class UsualCheck
         IReadOnlyList<Guess> guesses = UsualMistakes.Of(found);
         string meant = guesses.Count > 0
             ? $"did you mean {string.Join(", or ", guesses.Select(guess => $"{guess.Text} ({guess.Why})"))}?"
-            : $"look at the number and its unit; it is the {char.ToLowerInvariant(found.Entry.What[0])}{found.Entry.What[1..]}";
-        return found.Entry.HomeTest is { } test ? $"{meant}{(guesses.Count > 0 ? "" : ";")} to get it: {char.ToLowerInvariant(test.How[0])}{test.How[1..].TrimEnd('.')}" : meant;
+            : $"look at the number and its unit; here belongs: {Inside(found.Entry.What)}";
+        return found.Entry.HomeTest is not { } test ? meant
+            : guesses.Count > 0 ? $"{meant} To get it: {Inside(test.How)}"
+            : $"{meant}; to get it: {Inside(test.How)}";
     }
+
+    private static string Inside(string sentence) => char.ToLowerInvariant(sentence[0]) + sentence[1..].TrimEnd('.');
 }

@@ -7,14 +7,18 @@ internal static class CarValues
 {
     private static readonly HomeTest Scales = new("Level floor, driver aboard, fuel as at the start, tyres at launch pressure; add left and right.", "20 min; four scale pads");
 
+    // Cars of one kind weigh with the square of their length: some 190 kg for each square metre of it, from 105 for bare tube
+    // frames to 360 for heavy sedans.
+    private static readonly UsualRange AxleLoad = UsualRange.Of(k => 0.5 * 190 * Gravity * k.Wheelbase * k.Wheelbase, 0.55, 1.9, "for both tyres of one axle, on a car of this wheelbase");
+
     private static readonly HomeTest Marks = new("The same spot's height above the floor now, less that when the points were measured.", "5 min; tape");
     private static readonly UsualRange RideHeight = UsualRange.Plain(-0.15, 0.15, "for a change of ride height since the points were measured");
 
     public static RegisterEntry[] All =>
     [
         Measured("car.wheelbase", Amount(Inch / 8), UsualRange.Plain(1.8, 3.8, "for a door car or a roadster"), new("Drop a plumb line from both hub centres, wheels straight ahead, and tape along the floor.", "10 min; tape and plumb line")),
-        Measured("car.scales.front", Share(0.01), UsualRange.Plain(1500, 15000, "for the front axle of a car"), Scales),
-        Measured("car.scales.rear", Share(0.01), UsualRange.Plain(1500, 15000, "for the rear axle of a car"), Scales),
+        Measured("car.scales.front", Share(0.01), AxleLoad, Scales),
+        Measured("car.scales.rear", Share(0.01), AxleLoad, Scales),
         Number("car.cg_height", k => 0.20 * k.Wheelbase, "a fifth of the wheelbase", Amount(0.05), Practice,
             UsualRange.Of(k => k.Wheelbase, 0.14, 0.30, "for a car of this wheelbase"),
             new("Block the suspension, lift the rear axle by 20 in or more, and read how much the front scales gain: the height of the centre of gravity above the wheel centres is gain × wheelbase / (weight × tangent of the slope), the slope's sine being lift over wheelbase.", "1 h; scales, jack, stands, blocks in place of the dampers"), Amount(0.0254)),

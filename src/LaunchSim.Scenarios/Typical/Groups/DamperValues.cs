@@ -29,7 +29,7 @@ internal static class DamperValues
                 $"the share of the corner's critical damping at 5 in/s that makes it soft ({shares.Soft:0.00}), medium ({shares.Medium:0.00}) or firm ({shares.Firm:0.00}); with speed to the power 0.6", Share(0.30), Practice,
                 new UsualRange
                 {
-                    Low = k => 0.4 * Of(k, shares.Soft),
+                    Low = k => 0.5 * Of(k, shares.Soft),
                     High = k => 1.7 * Of(k, shares.Firm),
                     ForWhat = forWhat,
                     Where = "at 5 in/s",
