@@ -28,9 +28,9 @@ internal static class RunText
             _ = page.Line(FailureWords.Of(failure)).Line("What follows holds up to there.").Blank();
         }
 
-        foreach (string sentence in Summary.Of(run.Figures, readout))
+        foreach (Sentence sentence in Summary.Of(run.Figures, readout))
         {
-            _ = page.Line(sentence);
+            _ = page.Line(sentence.Text);
         }
 
         Table(page, run.Figures, readout);

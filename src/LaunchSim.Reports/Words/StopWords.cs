@@ -6,34 +6,34 @@ namespace LaunchSim.Reports.Words;
 /// <summary>Which dampers top out or bottom, when and how hard.</summary>
 internal static class StopWords
 {
-    private static readonly (LaunchEventKind Kind, string What)[] Stops =
+    private static readonly (LaunchEventKind Kind, string Key, string What)[] Stops =
     [
-        (LaunchEventKind.RearTopStop, "The rear dampers top out"),
-        (LaunchEventKind.RearBottomStop, "The rear dampers bottom"),
-        (LaunchEventKind.FrontTopStop, "The front dampers top out"),
-        (LaunchEventKind.FrontBottomStop, "The front dampers bottom"),
+        (LaunchEventKind.RearTopStop, "stop.rear_top", "The rear dampers top out"),
+        (LaunchEventKind.RearBottomStop, "stop.rear_bottom", "The rear dampers bottom"),
+        (LaunchEventKind.FrontTopStop, "stop.front_top", "The front dampers top out"),
+        (LaunchEventKind.FrontBottomStop, "stop.front_bottom", "The front dampers bottom"),
     ];
 
-    public static void Say(FigureSet figures, Readout readout, List<string> said)
+    public static void Say(FigureSet figures, Readout readout, List<Sentence> said)
     {
         LaunchEvents events = figures.Events;
         bool any = false;
-        foreach ((LaunchEventKind kind, string what) in Stops)
+        foreach ((LaunchEventKind kind, string key, string what) in Stops)
         {
             if (events.CountOf(kind) > 0)
             {
                 any = true;
-                said.Add(Sentence(events, kind, what, readout));
+                said.Add(new(key, Text(events, kind, what, readout)));
             }
         }
 
         if (!any)
         {
-            said.Add("No damper reaches a stop.");
+            said.Add(new("stop.none", "No damper reaches a stop."));
         }
     }
 
-    private static string Sentence(LaunchEvents events, LaunchEventKind kind, string what, Readout readout)
+    private static string Text(LaunchEvents events, LaunchEventKind kind, string what, Readout readout)
     {
         LaunchEvent first = events.First(kind)!.Value, hardest = events.Hardest(kind)!.Value;
         string hard = hardest.Amount is { } force ? $", with {readout.Force.Text(force)} a side on the stop at the hardest" : "";

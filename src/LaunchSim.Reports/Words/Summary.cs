@@ -6,7 +6,7 @@ namespace LaunchSim.Reports.Words;
 /// <summary>What a launch does, in plain sentences: the register of sentence builders, one line a subject.</summary>
 public static class Summary
 {
-    private static readonly Action<FigureSet, Readout, List<string>>[] Subjects =
+    private static readonly Action<FigureSet, Readout, List<Sentence>>[] Subjects =
     [
         PitchWords.Say,
         RiseWords.Say,
@@ -26,12 +26,12 @@ public static class Summary
     /// <summary>All sentences in order.</summary>
     /// <param name="figures">The launch's figures.</param>
     /// <param name="readout">The units.</param>
-    public static List<string> Of(FigureSet figures, Readout readout)
+    public static List<Sentence> Of(FigureSet figures, Readout readout)
     {
-        var said = new List<string>();
+        var said = new List<Sentence>();
         if (figures["run_end_s"] is > 0)
         {
-            foreach (Action<FigureSet, Readout, List<string>> subject in Subjects)
+            foreach (Action<FigureSet, Readout, List<Sentence>> subject in Subjects)
             {
                 subject(figures, readout, said);
             }

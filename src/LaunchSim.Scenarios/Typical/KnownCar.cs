@@ -1,3 +1,5 @@
+using LaunchSim.Scenarios.Paths;
+using LaunchSim.Scenarios.Reading;
 using LaunchSim.Scenarios.Units;
 
 namespace LaunchSim.Scenarios.Typical;
@@ -29,6 +31,11 @@ public sealed class KnownCar
         ArgumentNullException.ThrowIfNull(scenario);
         return new KnownCar(scenario.Find, scenario.FindText, hints);
     }
+
+    internal static KnownCar Of(BoundValues values) => new(
+        path => ScenarioPath.Resolve(path, out _) is { } resolved ? ScenarioParts.Quantity(values, resolved) : null,
+        path => values.Find(path)?.Text,
+        null);
 
     /// <summary>The entered number, row or point at a path; null when it is not known.</summary>
     /// <param name="path">The path.</param>

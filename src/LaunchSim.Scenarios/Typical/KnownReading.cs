@@ -1,4 +1,3 @@
-using LaunchSim.Scenarios.Units;
 using LaunchSim.Vehicle;
 
 namespace LaunchSim.Scenarios.Typical;
@@ -12,9 +11,13 @@ internal sealed class KnownReading(KnownCar car)
     private const double Gravity = 9.80665;
 
     private readonly List<string> _read = [];
+    private readonly List<string> _readInAll = [];
     private readonly List<string> _lacking = [];
 
     public IReadOnlyList<string> Read => _read;
+
+    /// <summary>What was asked for, and what that was worked out from in turn.</summary>
+    public IReadOnlyList<string> ReadInAll => _readInAll;
 
     public IReadOnlyList<string> Lacking => _lacking;
 
@@ -46,15 +49,14 @@ internal sealed class KnownReading(KnownCar car)
     public string? Word(string path) => car.FindWord(path);
 
     /// <summary>What was entered, nothing in its place otherwise.</summary>
-    public double[]? Entered(string path) => car.Find(path) is { } quantity ? Si(quantity) : null;
+    public double[]? Entered(string path)
+    {
+        Note(path);
+        return car.Find(path)?.AllSi();
+    }
 
     private double[] Values(string path)
     {
-        if (!_read.Contains(path))
-        {
-            _read.Add(path);
-        }
-
         if (Entered(path) is { } entered)
         {
             return entered;
@@ -72,9 +74,17 @@ internal sealed class KnownReading(KnownCar car)
 
         var inner = new KnownReading(car);
         double[] values = typical.Evaluate(inner);
+        _readInAll.AddRange(inner._readInAll.Except(_readInAll));
         _lacking.AddRange(inner._lacking.Except(_lacking));
         return values;
     }
 
-    private static double[] Si(Quantity quantity) => quantity.AllSi();
+    private void Note(string path)
+    {
+        if (!_read.Contains(path))
+        {
+            _read.Add(path);
+            _readInAll.Add(path);
+        }
+    }
 }

@@ -12,8 +12,8 @@ public abstract record RegisterEntry
     /// <summary>The path in the scenario, such as <c>rear.tire.vertical_rate</c>.</summary>
     public required string Path { get; init; }
 
-    /// <summary>The doubt of a number that was entered without one, when it was got in the usual way.</summary>
-    public required TypicalDoubt EnteredDoubt { get; init; }
+    /// <summary>The doubt of a number that was entered without one, when it was got in the usual way; null for what is chosen or counted and not measured.</summary>
+    public required TypicalDoubt? EnteredDoubt { get; init; }
 
     /// <summary>How to get it at home; null where there is no such way.</summary>
     public HomeTest? HomeTest { get; init; }
@@ -47,24 +47,20 @@ public abstract record RegisterEntry
     public IReadOnlyList<UsualSpan> UsualFor(KnownCar car)
     {
         ArgumentNullException.ThrowIfNull(car);
-        var spans = new List<UsualSpan>(2);
-        Add(Usual, IsPoint ? ".ahead" : "");
-        Add(UsualUp, ".up");
-        return spans;
+        return [.. Ranges().Select(pair => pair.Range.For(new KnownReading(car), pair.Part)).OfType<UsualSpan>()];
+    }
 
-        void Add(UsualRange? range, string part)
+    /// <summary>The ranges, each with the part of the value that it is about.</summary>
+    internal IEnumerable<(UsualRange Range, string Part)> Ranges()
+    {
+        if (Usual is not null)
         {
-            if (range is null)
-            {
-                return;
-            }
+            yield return (Usual, IsPoint ? ".ahead" : "");
+        }
 
-            var reading = new KnownReading(car);
-            double low = range.Low(reading), high = range.High(reading);
-            if (double.IsFinite(low) && double.IsFinite(high))
-            {
-                spans.Add(new UsualSpan(part, low, high, range.ForWhat, range.Where));
-            }
+        if (UsualUp is not null)
+        {
+            yield return (UsualUp, ".up");
         }
     }
 }

@@ -11,14 +11,15 @@ internal static class RoundText
         TypicalValue entry = estimate.Entry;
         Unit unit = UsualUnit.Of(entry.Kind, system);
         IEnumerable<string> numbers = estimate.Values.Select(value => Round(value / unit.Factor));
-        if (withDoubt && !entry.IsRow)
+        TypicalDoubt? doubt = withDoubt ? entry.Doubt : null;
+        if (doubt is { } each && !entry.IsRow)
         {
-            numbers = estimate.Values.Zip(numbers, (value, text) => $"{text} ±{Round(entry.Doubt.At(value) / unit.Factor)}");
+            numbers = estimate.Values.Zip(numbers, (value, text) => $"{text} ±{Round(each.At(value) / unit.Factor)}");
         }
 
         string text = string.Join(' ', numbers);
         text = unit.Text.Length == 0 ? text : $"{text} {unit.Text}";
-        return withDoubt && entry.IsRow ? string.Create(CultureInfo.InvariantCulture, $"{text} ±{100 * entry.Doubt.Size:0} %") : text;
+        return doubt is { } row && entry.IsRow ? string.Create(CultureInfo.InvariantCulture, $"{text} ±{100 * row.Size:0} %") : text;
     }
 
     /// <summary>Two figures, and half steps of the second where the first is a 1: never more than five percent away.</summary>
@@ -34,6 +35,13 @@ internal static class RoundText
         decimal step = Step(1 - (int)magnitude) / (one ? 2 : 1);
         decimal rounded = Math.Round((decimal)value / step, MidpointRounding.AwayFromZero) * step;
         return rounded.ToString("0.############################", CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>Four figures at the most, never with a power of ten.</summary>
+    public static string Plain(double value)
+    {
+        double rounded = double.Parse(value.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return Math.Abs(rounded) < 1e15 ? rounded.ToString("0.##########", CultureInfo.InvariantCulture) : rounded.ToString("R", CultureInfo.InvariantCulture);
     }
 
     private static decimal Step(int decimals)

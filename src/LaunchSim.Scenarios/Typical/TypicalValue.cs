@@ -15,8 +15,11 @@ public sealed record TypicalValue : RegisterEntry
     /// <summary>How it is worked out, in words without the final stop.</summary>
     public required string Formula { get; init; }
 
-    /// <summary>How far off the typical value may be; of a row, by which it is scaled as a whole, always a share.</summary>
-    public required TypicalDoubt Doubt { get; init; }
+    /// <summary>
+    /// How far off the typical value may be; of a row, by which it is scaled as a whole, always a share. Null for what is
+    /// chosen and not doubtful: the row against which another one stands.
+    /// </summary>
+    public required TypicalDoubt? Doubt { get; init; }
 
     /// <summary>Where it comes from: a source by name, or that there is none.</summary>
     public required string Source { get; init; }
@@ -57,11 +60,11 @@ public sealed record TypicalEstimate
     /// <summary>Paths that it was worked out from, known or typical themselves, in the order in which they were asked for.</summary>
     public required IReadOnlyList<string> From { get; init; }
 
-    /// <summary>The doubt: in percent for a row, else the half-width in SI, the larger one of a point's two.</summary>
-    public Doubt Doubt => Entry.IsRow ? new Doubt(100 * Entry.Doubt.Size, true) : new Doubt(Values.Max(Entry.Doubt.At), false);
+    /// <summary>The doubt: in percent for a row, else the half-width in SI, the larger one of a point's two; null for what is chosen.</summary>
+    public Doubt? Doubt => Entry.Doubt is not { } doubt ? null : Entry.IsRow ? new Doubt(100 * doubt.Size, true) : new Doubt(Values.Max(doubt.At), false);
 
     /// <summary>As a person writes it in the file, in round numbers and with its doubt: <c>140 ±35 N/mm</c>, <c>0 60 100 lb ±30 %</c>.</summary>
     /// <param name="system">In whose units.</param>
-    /// <param name="withDoubt">Whether to write the doubt as well.</param>
+    /// <param name="withDoubt">Whether to write the doubt as well, where there is one.</param>
     public string Text(UnitSystem system, bool withDoubt = true) => RoundText.Of(this, system, withDoubt);
 }

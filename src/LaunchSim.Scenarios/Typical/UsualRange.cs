@@ -18,6 +18,13 @@ internal sealed record UsualRange
     /// <summary>What is judged of a row, as in <c>at 5 in/s</c>; empty for a single number.</summary>
     public string Where { get; init; } = "";
 
+    /// <summary>The range for one car; null when something is not known that it goes with.</summary>
+    public UsualSpan? For(KnownReading known, string part)
+    {
+        double low = Low(known), high = High(known);
+        return double.IsFinite(low) && double.IsFinite(high) ? new UsualSpan(part, Math.Min(low, high), Math.Max(low, high), ForWhat, Where) : null;
+    }
+
     /// <summary>A plain range.</summary>
     public static UsualRange Plain(double low, double high, string forWhat) => new() { Low = _ => low, High = _ => high, ForWhat = forWhat };
 

@@ -17,11 +17,11 @@ public class SummaryTests
         return LaunchOutcome.Of(scenario, CancellationToken.None).Figures;
     }
 
-    private static string One(Action<FigureSet, Readout, List<string>> subject, FigureSet figures)
+    private static string One(Action<FigureSet, Readout, List<Sentence>> subject, FigureSet figures)
     {
-        var said = new List<string>();
+        var said = new List<Sentence>();
         subject(figures, new Readout(UnitSystem.Si), said);
-        return string.Join(' ', said);
+        return string.Join(' ', said.Select(sentence => sentence.Text));
     }
 
     [Theory]
@@ -50,7 +50,7 @@ public class SummaryTests
         FigureSet figures = Figures(Files.DoorCar, over);
 
         Assert.True(figures["pitch_nose_up_largest_rad"] > 0.6);
-        Assert.StartsWith("The car goes over", Summary.Of(figures, new Readout(UnitSystem.Shop))[0], StringComparison.Ordinal);
+        Assert.StartsWith("The car goes over", Summary.Of(figures, new Readout(UnitSystem.Shop))[0].Text, StringComparison.Ordinal);
         Assert.Empty(One(PitchWords.Say, Figures(Files.DoorCar)));
     }
 

@@ -23,13 +23,13 @@ internal static class DamperValues
         string forWhat = $"for a {end} damper in {direction} on a car of this weight and these springs";
         return
         [
-            Row(side + ".speed", _ => Speeds, "0 1 2 5 10 20 in/s", Share(0.30), Practice,
+            Row(side + ".speed", _ => Speeds, "0 1 2 5 10 20 in/s", null, Practice,
                 UsualRange.Plain(0.08, 2.6, "for the fastest speed of a dyno sheet") with { Judged = (_, row) => row[^1], Where = "as the last speed" }),
             Row(side + ".force", k => DamperCurve.Forces(k.Row(side + ".speed"), Of(k, shares.Of(end == "front" ? k.Hints.FrontDampers : k.Hints.RearDampers))),
                 $"the share of the corner's critical damping at 5 in/s that makes it soft ({shares.Soft:0.00}), medium ({shares.Medium:0.00}) or firm ({shares.Firm:0.00}); with speed to the power 0.6", Share(0.30), Practice,
                 new UsualRange
                 {
-                    Low = k => 0.4 * Of(k, shares.Soft),
+                    Low = k => 0.5 * Of(k, shares.Soft),
                     High = k => 1.7 * Of(k, shares.Firm),
                     ForWhat = forWhat,
                     Where = "at 5 in/s",

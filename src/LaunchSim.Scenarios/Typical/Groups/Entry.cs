@@ -11,10 +11,10 @@ internal static class Entry
 
     public const double Inch = 0.0254, Pound = 0.45359237, Gravity = 9.80665, PoundForce = Pound * Gravity, PoundPerInch = PoundForce / Inch, Psi = PoundForce / Inch / Inch;
 
-    public static TypicalValue Number(string path, Func<KnownReading, double> value, string formula, TypicalDoubt doubt, string source, UsualRange? usual = null, HomeTest? home = null, TypicalDoubt? entered = null) =>
+    public static TypicalValue Number(string path, Func<KnownReading, double> value, string formula, TypicalDoubt? doubt, string source, UsualRange? usual = null, HomeTest? home = null, TypicalDoubt? entered = null) =>
         Row(path, known => [value(known)], formula, doubt, source, usual, home, entered);
 
-    public static TypicalValue Row(string path, Func<KnownReading, double[]> value, string formula, TypicalDoubt doubt, string source, UsualRange? usual = null, HomeTest? home = null, TypicalDoubt? entered = null) => new(value)
+    public static TypicalValue Row(string path, Func<KnownReading, double[]> value, string formula, TypicalDoubt? doubt, string source, UsualRange? usual = null, HomeTest? home = null, TypicalDoubt? entered = null) => new(value)
     {
         Path = path,
         Formula = formula,
@@ -37,8 +37,11 @@ internal static class Entry
         EnteredDoubt = TypicalDoubt.Amount(Inch / 8),
     };
 
-    public static MeasuredValue Measured(string path, TypicalDoubt entered, UsualRange? usual, HomeTest home, UsualRange? up = null) =>
+    public static MeasuredValue Measured(string path, TypicalDoubt? entered, UsualRange? usual, HomeTest home, UsualRange? up = null) =>
         new() { Path = path, EnteredDoubt = entered, Usual = usual, UsualUp = up, HomeTest = home };
+
+    public static SetValue Set(string path, TypicalDoubt? entered, UsualRange usual, HomeTest? home = null) =>
+        new() { Path = path, EnteredDoubt = entered, Usual = usual, HomeTest = home };
 
     public static TypicalDoubt Share(double share) => TypicalDoubt.Share(share);
 

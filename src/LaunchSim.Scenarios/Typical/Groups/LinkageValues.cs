@@ -9,7 +9,7 @@ internal static class LinkageValues
 
     public static RegisterEntry[] All =>
     [
-        End("rear.linkage.lower.axle", -0.3, 0.35, "for the lower bar's end on the axle", k => 0.02, k => Radius(k) + 0.06),
+        End("rear.linkage.lower.axle", -0.3, 0.35, "for the lower bar's end on the axle", k => 0.15 * Radius(k), k => Radius(k) + 0.06),
         End("rear.linkage.lower.body", 0.15, 1.6, "for the lower bar's end on the body", k => 0.05, k => Radius(k) + 0.10),
         End("rear.linkage.upper.axle", -0.3, 0.35, "for the upper bar's end on the axle", k => Radius(k) - 0.08, k => Radius(k) + 0.40),
         End("rear.linkage.upper.body", 0.10, 1.3, "for the upper bar's end on the body", k => Radius(k) - 0.15, k => Radius(k) + 0.45),

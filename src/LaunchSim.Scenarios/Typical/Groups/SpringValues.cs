@@ -15,11 +15,11 @@ internal static class SpringValues
     public static RegisterEntry[] All =>
     [
         Number("front.spring.rate", Front, "the body at rest on the front springs bounces at 1.35 Hz: sprung mass a side × (2π × 1.35 Hz)² / motion ratio²", Share(0.35), Practice,
-            UsualRange.Of(Front, 0.5, 2.2, "for the front of a car of this weight and motion ratio"), Rater, Share(0.05)),
+            UsualRange.Of(Front, 0.5, 1.9, "for the front of a car of this weight and motion ratio"), Rater, Share(0.05)),
         Number("front.spring.motion_ratio", _ => 0.95, "0.95, a strut; a coil-over on the lower arm has 0.6 to 0.75", Share(0.10), Practice,
-            UsualRange.Plain(0.40, 1.02, "for a front suspension"), Ratio, Share(0.03)),
+            UsualRange.Plain(0.40, 1.05, "for a front suspension"), Ratio, Share(0.03)),
         Number("front.damper.motion_ratio", k => k.Number("front.spring.motion_ratio"), "that of the spring", Share(0.10), Practice,
-            UsualRange.Plain(0.40, 1.02, "for a front suspension"), Ratio, Share(0.03)),
+            UsualRange.Plain(0.40, 1.05, "for a front suspension"), Ratio, Share(0.03)),
         Number("rear.spring.rate", Rear, "the body at rest on the rear springs bounces at 1.6 Hz: sprung mass a side × (2π × 1.6 Hz)² / (share of the travel that the spring's lean leaves)²", Share(0.35), Practice,
             UsualRange.Of(Rear, 0.5, 1.9, "for the rear of a car of this weight"), Rater, Share(0.05)),
         Point("rear.spring.axle", k => (-0.05, k.Number("rear.tire.loaded_radius") - 0.10), "2 in behind the axle's centreline, 4 in below it", 0.05,
