@@ -23,25 +23,32 @@ internal static class RoundText
     }
 
     /// <summary>Two figures, and half steps of the second where the first is a 1: never more than five percent away.</summary>
-    public static string Round(double value)
-    {
-        if (value == 0)
-        {
-            return "0";
-        }
+    public static string Round(double value) => Rounded(value, figures: 2, IsOne(value) ? 2 : 1);
 
-        double magnitude = Math.Floor(Math.Log10(Math.Abs(value)));
-        bool one = Math.Abs(value) < 2 * Math.Pow(10, magnitude);
-        decimal step = Step(1 - (int)magnitude) / (one ? 2 : 1);
-        decimal rounded = Math.Round((decimal)value / step, MidpointRounding.AwayFromZero) * step;
-        return rounded.ToString("0.############################", CultureInfo.InvariantCulture);
-    }
+    /// <summary>A doubt, of which nobody knows a second figure: one figure, or two where the first is a 1.</summary>
+    public static string Rough(double value) => Rounded(value, IsOne(value) ? 2 : 1, 1);
 
     /// <summary>Four figures at the most, never with a power of ten.</summary>
     public static string Plain(double value)
     {
         double rounded = double.Parse(value.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
         return Math.Abs(rounded) < 1e15 ? rounded.ToString("0.##########", CultureInfo.InvariantCulture) : rounded.ToString("R", CultureInfo.InvariantCulture);
+    }
+
+    private static bool IsOne(double value) => Math.Abs(value) < 2 * Math.Pow(10, Magnitude(value));
+
+    private static double Magnitude(double value) => Math.Floor(Math.Log10(Math.Abs(value)));
+
+    private static string Rounded(double value, int figures, int parts)
+    {
+        if (value == 0)
+        {
+            return "0";
+        }
+
+        decimal step = Step(figures - 1 - (int)Magnitude(value)) / parts;
+        decimal rounded = Math.Round((decimal)value / step, MidpointRounding.AwayFromZero) * step;
+        return rounded.ToString("0.############################", CultureInfo.InvariantCulture);
     }
 
     private static decimal Step(int decimals)
