@@ -14,7 +14,7 @@ internal static class RoundText
         TypicalDoubt? doubt = withDoubt ? entry.Doubt : null;
         if (doubt is { } each && !entry.IsRow)
         {
-            numbers = estimate.Values.Zip(numbers, (value, text) => $"{text} ±{Round(each.At(value) / unit.Factor)}");
+            numbers = estimate.Values.Zip(numbers, (value, text) => $"{text} ±{Rough(each.At(value) / unit.Factor)}");
         }
 
         string text = string.Join(' ', numbers);
