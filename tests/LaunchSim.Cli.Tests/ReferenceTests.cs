@@ -1,7 +1,9 @@
 using ArchUnitNET.Loader;
 using ArchUnitNET.xUnit;
+using LaunchSim.Charts;
 using LaunchSim.Integration;
 using LaunchSim.Launch;
+using LaunchSim.Reports;
 using LaunchSim.Scenarios;
 using static ArchUnitNET.Fluent.ArchRuleDefinition;
 
@@ -10,7 +12,7 @@ namespace LaunchSim.Cli.Tests;
 public class ReferenceTests
 {
     private static readonly System.Reflection.Assembly[] OneWay =
-        [typeof(App).Assembly, typeof(Scenario).Assembly, typeof(StandingCar).Assembly, typeof(Integrator<>).Assembly];
+        [typeof(App).Assembly, typeof(Picture).Assembly, typeof(LaunchOutcome).Assembly, typeof(Scenario).Assembly, typeof(StandingCar).Assembly, typeof(Integrator<>).Assembly];
 
     private static readonly ArchUnitNET.Domain.Architecture Solution = new ArchLoader().LoadAssemblies(OneWay).Build();
 

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
+using LaunchSim.Reports;
+using LaunchSim.Reports.Numbers;
 using LaunchSim.Scenarios;
 
 namespace LaunchSim.Cli.Commands;
@@ -30,9 +32,16 @@ internal static class GeometryCommand
             }
 
             var readout = new Readout(Settings.System(parsed.GetValue(units), scenario.UnitSystem));
-            var report = GeometryReport.Of(scenario, readout.IsShop, percentKept, lengthKept);
+            if (GeometryReport.ChoicesOf(scenario) > GeometryReport.MostChoices)
+            {
+                throw new InputException($"{scenario.SourceFile}: found brackets with more than 100,000 choices of holes together; leave out holes that you would not use");
+            }
+
+            bool keepsAll = percentKept is null && lengthKept is null;
+            var report = GeometryReport.Of(scenario, readout.IsShop, keepsAll ? null
+                : line => percentKept?.Holds(line.Percent) != false && lengthKept?.Holds(line.InstantCentreAhead) != false);
             table?.Write(stream => GeometryCsv.Write(report, stream), session.Cancellation);
-            session.Output.Write(parsed.GetValue(json) ? GeometryJson.Text(report) : GeometryText.Of(report, readout));
+            session.Output.Write(parsed.GetValue(json) ? GeometryJson.Text(report) : GeometryText.Of(report, readout, session.Screen));
             return ExitCode.Done;
         });
         return command;

@@ -2,7 +2,9 @@ using System.CommandLine;
 using System.Text;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
-using LaunchSim.Cli.Words;
+using LaunchSim.Reports;
+using LaunchSim.Reports.Numbers;
+using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios;
 
 namespace LaunchSim.Cli.Commands;
@@ -74,17 +76,16 @@ internal sealed class RunCommand
         var reports = new RunReport[scenarios.Count];
         if (scenarios.Count == 1)
         {
-            reports[0] = RunReport.Of(scenarios[0], files[0], readout(scenarios[0]), asJson, _session.Cancellation);
+            reports[0] = RunReport.Of(scenarios[0], files[0], readout(scenarios[0]), asJson, _session);
             return reports;
         }
 
-        int done = 0;
         var options = new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount, CancellationToken = _session.Cancellation };
-        _ = Parallel.For(0, scenarios.Count, options, i =>
+        _session.WithProgress("launches", scenarios.Count, done => Parallel.For(0, scenarios.Count, options, i =>
         {
-            reports[i] = RunReport.Of(scenarios[i], files[i], readout(scenarios[i]), asJson, _session.Cancellation);
-            _session.Progress(Interlocked.Increment(ref done), scenarios.Count);
-        });
+            reports[i] = RunReport.Of(scenarios[i], files[i], readout(scenarios[i]), asJson, _session);
+            done();
+        }));
         return reports;
     }
 
@@ -99,9 +100,10 @@ internal sealed class RunCommand
     {
         public bool IsDone => Trouble is null;
 
-        public static RunReport Of(Scenario scenario, RunFiles files, Readout readout, bool asJson, CancellationToken cancellation)
+        public static RunReport Of(Scenario scenario, RunFiles files, Readout readout, bool asJson, Session session)
         {
-            RunOutcome run = RunOutcome.Of(scenario, cancellation);
+            CancellationToken cancellation = session.Cancellation;
+            LaunchOutcome run = LaunchOutcome.Of(scenario, cancellation);
             var notices = new List<string>();
             string? trouble = run.Failure is { } failure ? $"{scenario.SourceFile}: {FailureWords.Of(failure)}" : null;
             try
@@ -114,7 +116,7 @@ internal sealed class RunCommand
                 trouble = trouble is null ? exception.Message : $"{trouble}\nlaunchsim: {exception.Message}";
             }
 
-            return new RunReport(scenario.SourceFile, asJson ? Document(run, readout) : RunText.Of(run, readout), trouble, notices);
+            return new RunReport(scenario.SourceFile, asJson ? Document(run, readout) : RunText.Of(run, readout, session.Screen), trouble, notices);
 
             void Write(OutputFile? file, Action<Stream> content)
             {
@@ -144,7 +146,7 @@ internal sealed class RunCommand
             }
         }
 
-        private static string Document(RunOutcome run, Readout readout)
+        private static string Document(LaunchOutcome run, Readout readout)
         {
             using var stream = new MemoryStream();
             RunJson.Write(run, readout, stream);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using LaunchSim.Geometry;
+using LaunchSim.Reports;
 
 namespace LaunchSim.Cli.Output;
 

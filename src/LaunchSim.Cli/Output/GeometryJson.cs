@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using LaunchSim.Geometry;
+using LaunchSim.Reports;
 
 namespace LaunchSim.Cli.Output;
 

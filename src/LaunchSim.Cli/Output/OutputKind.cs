@@ -2,12 +2,16 @@ using System.Text;
 
 namespace LaunchSim.Cli.Output;
 
-/// <summary>A kind of file that this program writes, known by how it begins.</summary>
+/// <summary>A kind of file that this program writes, and how one is known from another program's.</summary>
 /// <param name="Name">What it is called in a sentence.</param>
 /// <param name="Extension">With the dot.</param>
 /// <param name="Begins">The first characters of every such file.</param>
-internal sealed record OutputKind(string Name, string Extension, string Begins)
+/// <param name="Holds">What stands in every such file besides; empty when the beginning tells enough.</param>
+internal sealed record OutputKind(string Name, string Extension, string Begins, string Holds = "")
 {
+    // Pictures name their maker near an end: all but a PDF in their head.
+    private const int Looked = 1 << 12;
+
     /// <summary>A launch's trace.</summary>
     public static OutputKind Trace { get; } = new("a trace", ".csv", "time_s,distance_m,speed_mps,");
 
@@ -17,19 +21,37 @@ internal sealed record OutputKind(string Name, string Extension, string Begins)
     /// <summary>The tables of the side view.</summary>
     public static OutputKind Geometry { get; } = new("a table of the side view", ".csv", "table,holes,present,");
 
+    /// <summary>A picture of pixels.</summary>
+    public static OutputKind Png { get; } = new("a picture", ".png", "\u0089PNG", "Software\0LaunchSim");
+
+    /// <summary>A picture of lines.</summary>
+    public static OutputKind Svg { get; } = new("a picture", ".svg", "<?xml", "<metadata>LaunchSim</metadata>");
+
+    /// <summary>A page to print.</summary>
+    public static OutputKind Pdf { get; } = new("a page to print", ".pdf", "%PDF-", "(LaunchSim)");
+
     /// <summary>Whether a file that is there is of this kind.</summary>
     /// <param name="path">The file.</param>
     public bool IsOf(string path)
     {
         // What has no length may be a device or a pipe, which must not be opened for a look.
-        if (new FileInfo(path).Length < Begins.Length)
+        long length = new FileInfo(path).Length;
+        if (length < Begins.Length)
         {
             return false;
         }
 
-        byte[] wanted = Encoding.UTF8.GetBytes(Begins);
-        byte[] found = new byte[wanted.Length];
         using FileStream stream = File.OpenRead(path);
-        return stream.ReadAtLeast(found, found.Length, throwOnEndOfStream: false) == found.Length && found.AsSpan().SequenceEqual(wanted);
+        string head = Part(stream, 0);
+        return head.StartsWith(Begins, StringComparison.Ordinal)
+            && (Holds.Length == 0 || head.Contains(Holds, StringComparison.Ordinal) || Part(stream, Math.Max(0, length - Looked)).Contains(Holds, StringComparison.Ordinal));
+    }
+
+    // Byte for byte, whatever the encoding: what is looked for is plain.
+    private static string Part(FileStream stream, long from)
+    {
+        byte[] found = new byte[Looked];
+        stream.Position = from;
+        return Encoding.Latin1.GetString(found, 0, stream.ReadAtLeast(found, found.Length, throwOnEndOfStream: false));
     }
 }

@@ -1,8 +1,10 @@
 using System.Text.Json;
-using LaunchSim.Cli.Words;
 using LaunchSim.Figures;
 using LaunchSim.Integration;
 using LaunchSim.Launch;
+using LaunchSim.Reports;
+using LaunchSim.Reports.Numbers;
+using LaunchSim.Reports.Words;
 
 namespace LaunchSim.Cli.Output;
 
@@ -13,7 +15,7 @@ internal static class RunJson
     /// <param name="run">The launch.</param>
     /// <param name="readout">Units of the sentences.</param>
     /// <param name="stream">Where to.</param>
-    public static void Write(RunOutcome run, Readout readout, Stream stream)
+    public static void Write(LaunchOutcome run, Readout readout, Stream stream)
     {
         using (Utf8JsonWriter json = ResultJson.Writer(stream))
         {
@@ -27,7 +29,7 @@ internal static class RunJson
     /// <param name="json">The writer.</param>
     /// <param name="run">The launch.</param>
     /// <param name="readout">Units of the sentences.</param>
-    public static void Write(Utf8JsonWriter json, RunOutcome run, Readout readout)
+    public static void Write(Utf8JsonWriter json, LaunchOutcome run, Readout readout)
     {
         json.WriteStartObject();
         ResultJson.Head(json, run.Scenario);
@@ -98,7 +100,7 @@ internal static class RunJson
         json.WriteEndArray();
     }
 
-    private static void Cost(Utf8JsonWriter json, RunOutcome run)
+    private static void Cost(Utf8JsonWriter json, LaunchOutcome run)
     {
         Statistics statistics = run.Solution.End.Statistics;
         json.WriteStartObject("statistics");

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using LaunchSim.Cli.Terminal;
+using LaunchSim.Reports.Words;
 using Snapshooter.Xunit;
 
 namespace LaunchSim.Cli.Tests.Commands;
