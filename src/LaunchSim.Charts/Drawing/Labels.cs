@@ -39,15 +39,20 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     private static readonly double[] Distances = [0, 6, 14, 24, 38, 56, 80, 110, 150];
 
     // What a label pays: covering text is out of the question, crossing a curve is bad, distance and a worse side cost a little.
-    private const double Covering = 1e6, Crossing = 60, ForDistance = 1, ForSide = 4;
+    private const double Covering = 1e6, Crossing = 60, CrossingLeader = 300, ForDistance = 1, ForSide = 4;
     private const double LeaderFrom = 16;
 
     private readonly List<OxyRect> _taken = [];
     private readonly List<(ScreenPoint From, ScreenPoint To)> _curves = [];
+    private readonly List<(ScreenPoint From, ScreenPoint To)> _leaders = [];
     private readonly List<PlacedLabel> _placed = [];
+    private readonly List<string> _dropped = [];
 
     /// <summary>The labels so far.</summary>
     public IReadOnlyList<PlacedLabel> Placed => _placed;
+
+    /// <summary>What was offered and found no free place.</summary>
+    public IReadOnlyList<string> Dropped => _dropped;
 
     /// <summary>Nothing may be put here.</summary>
     /// <param name="area">Where.</param>
@@ -66,35 +71,68 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         }
     }
 
-    /// <summary>Puts a label beside a point and draws it.</summary>
+    /// <summary>Puts a label beside a point and draws it, in the least bad place when no free one is left.</summary>
     /// <param name="text">What it says; may have several lines.</param>
     /// <param name="at">Its point.</param>
     /// <param name="style">How it is written.</param>
     public PlacedLabel Place(string text, ScreenPoint at, LabelStyle? style = null)
     {
         style ??= new LabelStyle();
+        return Put(text, at, style, Best(text, at, style));
+    }
+
+    /// <summary>Puts a label beside a point only where it covers nothing; otherwise it is among the dropped.</summary>
+    /// <param name="text">What it says; may have several lines.</param>
+    /// <param name="at">Its point.</param>
+    /// <param name="style">How it is written.</param>
+    /// <returns>Whether it was put.</returns>
+    public bool Offer(string text, ScreenPoint at, LabelStyle? style = null)
+    {
+        style ??= new LabelStyle();
+        (OxyRect Area, double Distance, double Cost) best = Best(text, at, style);
+        if (best.Cost >= Covering)
+        {
+            _dropped.Add(text);
+            return false;
+        }
+
+        _ = Put(text, at, style, best);
+        return true;
+    }
+
+    private PlacedLabel Put(string text, ScreenPoint at, LabelStyle style, (OxyRect Area, double Distance, double Cost) best)
+    {
+        Draw(text, at, style, best.Area, best.Distance);
+        _taken.Add(best.Area.Grown(2));
+        var placed = new PlacedLabel(text, best.Area, best.Cost < Covering);
+        _placed.Add(placed);
+        return placed;
+    }
+
+    private (OxyRect Area, double Distance, double Cost) Best(string text, ScreenPoint at, LabelStyle style)
+    {
         OxySize size = canvas.MeasureText(text, Theme.FontFamily, style.Size, style.Weight);
         double[] directions = style.Directions.Count > 0 ? [.. style.Directions, .. AllAround.Except(style.Directions)] : AllAround;
-        OxyRect best = default;
-        double least = double.PositiveInfinity, far = 0;
-        for (int d = 0; d < Distances.Length && least > ForDistance * Distances[d]; d++)
+        (OxyRect Area, double Distance, double Cost) best = (default, 0, double.PositiveInfinity);
+        for (int d = 0; d < Distances.Length && best.Cost > ForDistance * Distances[d]; d++)
         {
             for (int i = 0; i < directions.Length; i++)
             {
                 OxyRect area = Beside(at, size, directions[i], style.Gap + Distances[d]);
                 double cost = (ForDistance * Distances[d]) + (ForSide * i) + Cost(area);
-                if (cost < least)
+                if (cost < best.Cost && Distances[d] >= LeaderFrom)
                 {
-                    (least, best, far) = (cost, area, Distances[d]);
+                    cost += LeaderCost(at, area);
+                }
+
+                if (cost < best.Cost)
+                {
+                    best = (area, Distances[d], cost);
                 }
             }
         }
 
-        Draw(text, at, style, best, far);
-        _taken.Add(Grown(best, 2));
-        var placed = new PlacedLabel(text, best, least < Covering);
-        _placed.Add(placed);
-        return placed;
+        return best;
     }
 
     private static bool IsDrawn(ScreenPoint point) => double.IsFinite(point.X) && double.IsFinite(point.Y);
@@ -112,11 +150,12 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     {
         if (far >= LeaderFrom)
         {
-            var end = new ScreenPoint(Math.Clamp(at.X, area.Left, area.Right), Math.Clamp(at.Y, area.Top, area.Bottom));
+            ScreenPoint end = Nearest(at, area);
+            _leaders.Add((at, end));
             canvas.DrawLine([at, end], Theme.Line, 1, EdgeRenderingMode.PreferGeometricAccuracy);
         }
 
-        canvas.DrawRectangle(Grown(area, 1), OxyColor.FromAColor(215, Theme.Paper), OxyColors.Undefined, 0, EdgeRenderingMode.PreferGeometricAccuracy);
+        canvas.DrawRectangle(area.Grown(1), OxyColor.FromAColor(215, Theme.Paper), OxyColors.Undefined, 0, EdgeRenderingMode.PreferGeometricAccuracy);
         canvas.DrawText(new ScreenPoint(area.Left, area.Top), text, style.Color, Theme.FontFamily, style.Size, style.Weight);
     }
 
@@ -125,51 +164,36 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         double cost = area.Left < bounds.Left || area.Right > bounds.Right || area.Top < bounds.Top || area.Bottom > bounds.Bottom ? Covering : 0;
         foreach (OxyRect taken in _taken)
         {
-            if (area.Left < taken.Right && area.Right > taken.Left && area.Top < taken.Bottom && area.Bottom > taken.Top)
-            {
-                cost += Covering;
-            }
+            cost += Clip.Overlap(area, taken) ? Covering : 0;
         }
 
-        OxyRect grown = Grown(area, 1);
+        OxyRect grown = area.Grown(1);
         foreach ((ScreenPoint from, ScreenPoint to) in _curves)
         {
-            if (Meets(grown, from, to))
-            {
-                cost += Crossing;
-            }
+            cost += Clip.Meets(grown, from, to) ? Crossing : 0;
+        }
+
+        foreach ((ScreenPoint from, ScreenPoint to) in _leaders)
+        {
+            cost += Clip.Meets(grown, from, to) ? CrossingLeader : 0;
         }
 
         return cost;
     }
 
-    private static OxyRect Grown(OxyRect area, double by) => new(area.Left - by, area.Top - by, area.Width + (2 * by), area.Height + (2 * by));
-
-    // Clips the line to the area, side by side.
-    private static bool Meets(OxyRect area, ScreenPoint from, ScreenPoint to)
+    // A line back to the point that runs through another label is taken for that label's.
+    private double LeaderCost(ScreenPoint at, OxyRect area)
     {
-        double low = 0, high = 1, dx = to.X - from.X, dy = to.Y - from.Y;
-        return Within(-dx, from.X - area.Left, ref low, ref high) && Within(dx, area.Right - from.X, ref low, ref high)
-            && Within(-dy, from.Y - area.Top, ref low, ref high) && Within(dy, area.Bottom - from.Y, ref low, ref high);
+        ScreenPoint end = Nearest(at, area);
+        double cost = 0;
+        foreach (PlacedLabel label in _placed)
+        {
+            cost += Clip.Meets(label.Area, at, end) ? CrossingLeader : 0;
+        }
+
+        return cost;
     }
 
-    private static bool Within(double towards, double room, ref double low, ref double high)
-    {
-        if (towards == 0)
-        {
-            return room >= 0;
-        }
-
-        double share = room / towards;
-        if (towards < 0)
-        {
-            low = Math.Max(low, share);
-        }
-        else
-        {
-            high = Math.Min(high, share);
-        }
-
-        return low <= high;
-    }
+    private static ScreenPoint Nearest(ScreenPoint at, OxyRect area) =>
+        new(Math.Clamp(at.X, area.Left, area.Right), Math.Clamp(at.Y, area.Top, area.Bottom));
 }
