@@ -36,8 +36,13 @@ internal static class SideViewDrawing
             }
         }
 
-        car.Parts();
-        lines.Gravity();
+        if (options.HasSurroundings)
+        {
+            car.Surroundings();
+            lines.Gravity();
+        }
+
+        car.Linkage();
         if (options.HasLines)
         {
             lines.Centre();
@@ -96,17 +101,21 @@ internal static class SideViewDrawing
             names.Lines();
         }
 
-        if (options.HasCoordinates)
+        if (options.Points is { } points)
         {
-            names.Entered();
-            names.Gravity();
+            names.Entered(points);
         }
         else
         {
-            names.Gravity();
             names.Parts();
         }
 
+        if (options.HasLines)
+        {
+            names.InstantCentre();
+        }
+
+        names.Gravity();
         names.Wheels();
     }
 
@@ -118,7 +127,7 @@ internal static class SideViewDrawing
             yield break;
         }
 
-        string[] far = [.. scene.Entered.Where(point => !projection.Shows(point.At)).Select(point => $"{PointWords.Of(point.Path)}{(point.Hole.Length > 0 ? $", hole {point.Hole}" : "")} at {point.Text}")];
+        string[] far = [.. scene.Entered.Where(point => !projection.Shows(point.At)).Select(point => $"{PointWords.Of(point)} at {point.Text}")];
         if (far.Length > 0)
         {
             yield return $"Outside the picture: {string.Join("; ", far)}.";
