@@ -19,6 +19,9 @@ internal sealed record LabelStyle
 
     /// <summary>How far the text keeps from its point at least.</summary>
     public double Gap { get; init; } = 6;
+
+    /// <summary>Whether the text is best right on its point, as the name of an area is.</summary>
+    public bool On { get; init; }
 }
 
 /// <summary>A label where it was put.</summary>
@@ -39,11 +42,14 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     private static readonly double[] Distances = [0, 6, 14, 24, 38, 56, 80, 110, 150];
 
     // What a label pays: covering text is out of the question, crossing a curve is bad, distance and a worse side cost a little.
-    private const double Covering = 1e6, Crossing = 60, ForDistance = 1, ForSide = 4;
+    private const double Covering = 1e6, Crossing = 60, ForDistance = 1, ForSide = 4, ForAnchor = 2;
     private const double LeaderFrom = 16;
 
+    // Curves are kept by columns of this width, in pieces of no less than this length: labels ask often.
+    private const double ColumnWidth = 24, Piece = 3;
+
     private readonly List<OxyRect> _taken = [];
-    private readonly List<(ScreenPoint From, ScreenPoint To)> _curves = [];
+    private readonly List<(ScreenPoint From, ScreenPoint To)>?[] _curves = new List<(ScreenPoint, ScreenPoint)>?[Math.Max(1, (int)Math.Ceiling(bounds.Width / ColumnWidth))];
     private readonly List<PlacedLabel> _placed = [];
 
     /// <summary>The labels so far.</summary>
@@ -57,11 +63,22 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     /// <param name="points">Its points.</param>
     public void Avoid(IReadOnlyList<ScreenPoint> points)
     {
-        for (int i = 1; i < points.Count; i++)
+        ScreenPoint? from = null;
+        for (int i = 0; i < points.Count; i++)
         {
-            if (IsDrawn(points[i - 1]) && IsDrawn(points[i]))
+            ScreenPoint to = points[i];
+            if (!IsDrawn(to))
             {
-                _curves.Add((points[i - 1], points[i]));
+                from = null;
+            }
+            else if (from is not { } start)
+            {
+                from = to;
+            }
+            else if (Math.Abs(to.X - start.X) + Math.Abs(to.Y - start.Y) >= Piece || i + 1 == points.Count || !IsDrawn(points[i + 1]))
+            {
+                Add(start, to);
+                from = to;
             }
         }
     }
@@ -70,32 +87,83 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     /// <param name="text">What it says; may have several lines.</param>
     /// <param name="at">Its point.</param>
     /// <param name="style">How it is written.</param>
-    public PlacedLabel Place(string text, ScreenPoint at, LabelStyle? style = null)
+    public PlacedLabel Place(string text, ScreenPoint at, LabelStyle? style = null) => Place(text, [at], style);
+
+    /// <summary>Puts a label beside one of several points and draws it.</summary>
+    /// <param name="text">What it says; may have several lines.</param>
+    /// <param name="anchors">The points to choose from, best first; at least one.</param>
+    /// <param name="style">How it is written.</param>
+    public PlacedLabel Place(string text, IReadOnlyList<ScreenPoint> anchors, LabelStyle? style = null)
     {
         style ??= new LabelStyle();
         OxySize size = canvas.MeasureText(text, Theme.FontFamily, style.Size, style.Weight);
         double[] directions = style.Directions.Count > 0 ? [.. style.Directions, .. AllAround.Except(style.Directions)] : AllAround;
-        OxyRect best = default;
-        double least = double.PositiveInfinity, far = 0;
-        for (int d = 0; d < Distances.Length && least > ForDistance * Distances[d]; d++)
+        var best = new Candidate(default, anchors[0], 0, double.PositiveInfinity);
+        for (int d = 0; d < Distances.Length && best.Cost > ForDistance * Distances[d]; d++)
         {
-            for (int i = 0; i < directions.Length; i++)
+            for (int a = 0; a < anchors.Count; a++)
             {
-                OxyRect area = Beside(at, size, directions[i], style.Gap + Distances[d]);
-                double cost = (ForDistance * Distances[d]) + (ForSide * i) + Cost(area);
-                if (cost < least)
+                double already = (ForDistance * Distances[d]) + (ForAnchor * a);
+                if (style.On && d == 0)
                 {
-                    (least, best, far) = (cost, area, Distances[d]);
+                    Try(new(Around(anchors[a], size), anchors[a], 0, already), ref best);
+                }
+
+                for (int i = 0; i < directions.Length; i++)
+                {
+                    Try(new(Beside(anchors[a], size, directions[i], style.Gap + Distances[d]), anchors[a], Distances[d], already + (ForSide * i)), ref best);
                 }
             }
         }
 
-        Draw(text, at, style, best, far);
-        _taken.Add(Grown(best, 2));
-        var placed = new PlacedLabel(text, best, least < Covering);
+        if (best.Cost >= Covering)
+        {
+            Anywhere(anchors[0], size, ref best);
+        }
+
+        Draw(text, best.At, style, best.Area, best.Far);
+        _taken.Add(Grown(best.Area, 2));
+        var placed = new PlacedLabel(text, best.Area, best.Cost < Covering);
         _placed.Add(placed);
         return placed;
     }
+
+    private void Try(Candidate candidate, ref Candidate best)
+    {
+        if (candidate.Cost < best.Cost && candidate.Cost + Cost(candidate.Area, best.Cost - candidate.Cost) is double cost && cost < best.Cost)
+        {
+            best = candidate with { Cost = cost };
+        }
+    }
+
+    // Nothing was free near its points: the nearest free place in the whole area, so long as there is one.
+    private void Anywhere(ScreenPoint at, OxySize size, ref Candidate best)
+    {
+        for (double top = bounds.Top; top + size.Height <= bounds.Bottom; top += 6)
+        {
+            for (double left = bounds.Left; left + size.Width <= bounds.Right; left += 12)
+            {
+                var area = new OxyRect(left, top, size.Width, size.Height);
+                double far = Math.Sqrt(Squared(left + (size.Width / 2) - at.X) + Squared(top + (size.Height / 2) - at.Y));
+                Try(new(area, at, far, ForDistance * far), ref best);
+            }
+        }
+    }
+
+    private static double Squared(double x) => x * x;
+
+    private static OxyRect Around(ScreenPoint at, OxySize size) => new(at.X - (size.Width / 2), at.Y - (size.Height / 2), size.Width, size.Height);
+
+    private void Add(ScreenPoint from, ScreenPoint to)
+    {
+        int first = Column(Math.Min(from.X, to.X)), last = Column(Math.Max(from.X, to.X));
+        for (int column = first; column <= last; column++)
+        {
+            (_curves[column] ??= []).Add((from, to));
+        }
+    }
+
+    private int Column(double x) => (int)Math.Clamp((x - bounds.Left) / ColumnWidth, 0, _curves.Length - 1);
 
     private static bool IsDrawn(ScreenPoint point) => double.IsFinite(point.X) && double.IsFinite(point.Y);
 
@@ -120,7 +188,8 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         canvas.DrawText(new ScreenPoint(area.Left, area.Top), text, style.Color, Theme.FontFamily, style.Size, style.Weight);
     }
 
-    private double Cost(OxyRect area)
+    // Never more than it takes to know that the place is not the best one.
+    private double Cost(OxyRect area, double enough)
     {
         double cost = area.Left < bounds.Left || area.Right > bounds.Right || area.Top < bounds.Top || area.Bottom > bounds.Bottom ? Covering : 0;
         foreach (OxyRect taken in _taken)
@@ -132,11 +201,20 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         }
 
         OxyRect grown = Grown(area, 1);
-        foreach ((ScreenPoint from, ScreenPoint to) in _curves)
+        int last = Column(grown.Right);
+        for (int column = Column(grown.Left); column <= last; column++)
         {
-            if (Meets(grown, from, to))
+            foreach ((ScreenPoint from, ScreenPoint to) in _curves[column] ?? [])
             {
-                cost += Crossing;
+                if (cost >= enough)
+                {
+                    return cost;
+                }
+
+                if (Meets(grown, from, to))
+                {
+                    cost += Crossing;
+                }
             }
         }
 
@@ -172,4 +250,7 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
 
         return low <= high;
     }
+
+    // A place for a label, the point that it belongs to, how far away that is, and what it costs so far.
+    private readonly record struct Candidate(OxyRect Area, ScreenPoint At, double Far, double Cost);
 }

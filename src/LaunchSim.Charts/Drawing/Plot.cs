@@ -1,0 +1,223 @@
+using System.Globalization;
+using OxyPlot;
+using OxyPlot.Axes;
+using OxyPlot.Series;
+
+namespace LaunchSim.Charts.Drawing;
+
+/// <summary>A line of a plot.</summary>
+/// <param name="Points">Its points in the axes' units; not a number parts it.</param>
+/// <param name="Pen">How it is drawn.</param>
+internal sealed record Curve(IReadOnlyList<DataPoint> Points, Pen Pen);
+
+/// <summary>
+/// Curves over two axes within a rectangle. First everything that lies in the plot is added, then it is drawn, then
+/// names, marks and brackets are put beside the curves.
+/// </summary>
+internal sealed class Plot
+{
+    /// <summary>Room that the numbers beside and below the area and the words above it take.</summary>
+    public const double Left = 48, Below = 36, Above = 20;
+
+    private const int Anchors = 28;
+    private const double NearCurve = 60;
+    private const EdgeRenderingMode Exact = EdgeRenderingMode.PreferGeometricAccuracy;
+
+    private readonly IRenderContext _canvas;
+    private readonly Axis _across;
+    private readonly LinearAxis _up;
+    private readonly string _caption;
+    private readonly PlotModel _model;
+    private readonly List<(Curve Curve, List<ScreenPoint> Points)> _curves = [];
+
+    /// <summary>An empty plot.</summary>
+    /// <param name="canvas">Where it is drawn.</param>
+    /// <param name="area">The area between the axes; numbers and words stand outside it.</param>
+    /// <param name="across">The horizontal axis.</param>
+    /// <param name="extent">What the vertical axis holds.</param>
+    /// <param name="caption">What it measures and in which unit.</param>
+    public Plot(IRenderContext canvas, OxyRect area, Axis across, Extent extent, string caption)
+    {
+        (_canvas, Area, _across, _caption) = (canvas, area, across, caption);
+        _up = new LinearAxis { Position = AxisPosition.Left, Minimum = extent.Low, Maximum = extent.High, IntervalLength = 42 };
+        _model = new PlotModel
+        {
+            Culture = CultureInfo.InvariantCulture,
+            DefaultFont = Theme.FontFamily,
+            Padding = new OxyThickness(0),
+            PlotMargins = new OxyThickness(Left, 0, 0, Below),
+            PlotAreaBorderThickness = new OxyThickness(0),
+            IsLegendVisible = false,
+        };
+        House(_up);
+        House(_across);
+        _up.AxislineStyle = LineStyle.None;
+        _model.Axes.Add(_across);
+        _model.Axes.Add(_up);
+        Labels = new Labels(canvas, area);
+    }
+
+    /// <summary>The area between the axes.</summary>
+    public OxyRect Area { get; }
+
+    /// <summary>The labels within it.</summary>
+    public Labels Labels { get; }
+
+    /// <summary>Adds a line.</summary>
+    /// <param name="points">Its points in the axes' units.</param>
+    /// <param name="pen">How it is drawn.</param>
+    public Curve Line(IReadOnlyList<DataPoint> points, Pen pen)
+    {
+        var series = new LineSeries
+        {
+            Color = pen.Color,
+            StrokeThickness = pen.Thickness,
+            LineStyle = LineStyle.Solid,
+            Dashes = pen.Dash,
+            LineJoin = LineJoin.Round,
+            EdgeRenderingMode = Exact,
+            MinimumSegmentLength = 1,
+        };
+        series.Points.AddRange(points);
+        _model.Series.Add(series);
+        var curve = new Curve(points, pen);
+        _curves.Add((curve, []));
+        return curve;
+    }
+
+    /// <summary>Adds a level line over the whole width.</summary>
+    /// <param name="value">Where, in the vertical axis's unit.</param>
+    /// <param name="pen">How it is drawn.</param>
+    public Curve Level(double value, Pen pen) =>
+        Line([new DataPoint(_across.Minimum, value), new DataPoint(_across.Maximum, value)], pen);
+
+    /// <summary>Adds a filled strip between two lines with the same instants.</summary>
+    /// <param name="one">One line.</param>
+    /// <param name="other">The other one.</param>
+    /// <param name="fill">Its colour.</param>
+    public void Strip(IReadOnlyList<DataPoint> one, IReadOnlyList<DataPoint> other, OxyColor fill)
+    {
+        var series = new AreaSeries { Fill = fill, StrokeThickness = 0, EdgeRenderingMode = Exact, MinimumSegmentLength = 1 };
+        series.Points.AddRange(one);
+        series.Points2.AddRange(other);
+        _model.Series.Add(series);
+    }
+
+    /// <summary>Draws what was added.</summary>
+    public void Draw()
+    {
+        if (_across is TimeAxis { Squeezed: not null })
+        {
+            double left = Area.Left + (TimeAxis.FirstShare * Area.Width);
+            _canvas.DrawRectangle(new OxyRect(left, Area.Top, Area.Right - left, Area.Height), Theme.Squeezed, OxyColors.Undefined, 0, Exact);
+        }
+
+        var whole = new OxyRect(Area.Left - Left, Area.Top, Area.Width + Left, Area.Height + Below);
+        ((IPlotModel)_model).Update(true);
+        ((IPlotModel)_model).Render(_canvas, whole);
+        if (_up.Minimum < 0 && _up.Maximum > 0)
+        {
+            _canvas.DrawLine([new(Area.Left, _up.Transform(0)), new(Area.Right, _up.Transform(0))], Theme.Line, 1, Exact);
+        }
+
+        _canvas.Text(_caption, new ScreenPoint(Area.Left - Left + 6, Area.Top - Above + 1), Theme.Small, Theme.Muted);
+        foreach ((Curve curve, List<ScreenPoint> points) in _curves)
+        {
+            points.AddRange(curve.Points.Select(point => At(point.X, point.Y)));
+            Labels.Avoid(points);
+        }
+    }
+
+    /// <summary>Where a point of the axes is on the canvas.</summary>
+    /// <param name="x">On the horizontal axis.</param>
+    /// <param name="y">On the vertical axis.</param>
+    public ScreenPoint At(double x, double y) => new(_across.Transform(x), _up.Transform(y));
+
+    /// <summary>Whether a point lies in the area.</summary>
+    /// <param name="point">On the canvas.</param>
+    public bool Holds(ScreenPoint point) =>
+        point.X >= Area.Left - 0.5 && point.X <= Area.Right + 0.5 && point.Y >= Area.Top - 0.5 && point.Y <= Area.Bottom + 0.5;
+
+    /// <summary>Puts a curve's name beside it where it is farthest from the others.</summary>
+    /// <param name="curve">The curve.</param>
+    /// <param name="text">Its name.</param>
+    /// <param name="size">Height of the text.</param>
+    public void Name(Curve curve, string text, double size = Theme.Small)
+    {
+        List<ScreenPoint> all = _curves.Find(one => ReferenceEquals(one.Curve, curve)).Points;
+        List<ScreenPoint> seen = [.. all.Where(point => double.IsFinite(point.Y) && Holds(point))];
+        if (seen.Count == 0)
+        {
+            return;
+        }
+
+        // Places evenly along the width, those first that no other curve comes near.
+        var anchors = new List<(ScreenPoint Point, double Free)>();
+        for (int i = 0; i < Anchors; i++)
+        {
+            double x = seen[0].X + ((seen[^1].X - seen[0].X) * (i + 0.5) / Anchors);
+            int at = seen.FindIndex(point => point.X >= x);
+            ScreenPoint anchor = seen[at < 0 ? seen.Count - 1 : at];
+            anchors.Add((anchor, Free(anchor, curve)));
+        }
+
+        _ = Labels.Place(text, [.. anchors.OrderByDescending(anchor => anchor.Free).Select(anchor => anchor.Point)],
+            new LabelStyle { Color = curve.Pen.Color, Size = size, Weight = Theme.Bold, Directions = [90, 270, 60, 120, 300, 240], Gap = 4 });
+    }
+
+    /// <summary>A dot on a curve and what there is to say of it.</summary>
+    /// <param name="x">On the horizontal axis.</param>
+    /// <param name="y">On the vertical axis.</param>
+    /// <param name="text">What to say.</param>
+    /// <param name="color">Colour of both.</param>
+    /// <param name="above">Whether the words are better above it than below.</param>
+    public void Mark(double x, double y, string text, OxyColor color, bool above = true)
+    {
+        ScreenPoint at = At(x, y);
+        if (!Holds(at))
+        {
+            return;
+        }
+
+        _canvas.Dot(at, 4.5, color);
+        Labels.Keep(new OxyRect(at.X - 5, at.Y - 5, 10, 10));
+        _ = Labels.Place(text, at, new LabelStyle { Color = color, Directions = above ? [90, 45, 135] : [270, 315, 225], Gap = 8 });
+    }
+
+    private double Free(ScreenPoint at, Curve own)
+    {
+        double free = NearCurve;
+        foreach ((Curve curve, List<ScreenPoint> points) in _curves)
+        {
+            if (ReferenceEquals(curve, own))
+            {
+                continue;
+            }
+
+            foreach (ScreenPoint point in points)
+            {
+                if (Math.Abs(point.X - at.X) < NearCurve / 2)
+                {
+                    free = Math.Min(free, Math.Abs(point.Y - at.Y));
+                }
+            }
+        }
+
+        return free;
+    }
+
+    private static void House(Axis axis)
+    {
+        axis.FontSize = Theme.Small;
+        axis.TextColor = Theme.Muted;
+        axis.TickStyle = TickStyle.None;
+        axis.AxisTickToLabelDistance = 4;
+        axis.AxislineStyle = LineStyle.Solid;
+        axis.AxislineColor = Theme.Line;
+        axis.MajorGridlineStyle = LineStyle.Solid;
+        axis.MajorGridlineColor = Theme.Hair;
+        axis.MajorGridlineThickness = 1;
+        axis.MinorGridlineStyle = LineStyle.None;
+        axis.EdgeRenderingMode = Exact;
+    }
+}
