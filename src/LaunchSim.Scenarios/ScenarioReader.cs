@@ -66,7 +66,7 @@ public sealed class ScenarioReader
             }
         }
 
-        return new ReadResult { Scenario = findings.HasErrors ? null : scenario, Errors = findings.Errors(), Warnings = findings.Warnings };
+        return new ReadResult { Scenario = findings.HasErrors ? null : scenario, Errors = findings.Errors(), Warnings = findings.Warnings, Values = values };
     }
 
     private ReadResult Complete(MapNode? root, string shown, IReadOnlyList<(string Path, string Value)>? overrides, Findings findings)

@@ -42,18 +42,26 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     private static readonly double[] Distances = [0, 6, 14, 24, 38, 56, 80, 110, 150];
 
     // What a label pays: covering text is out of the question, crossing a curve is bad, distance and a worse side cost a little.
-    private const double Covering = 1e6, Crossing = 60, ForDistance = 1, ForSide = 4, ForAnchor = 2;
+    private const double Covering = 1e6, Crossing = 60, CrossingLeader = 300, ForDistance = 1, ForSide = 4, ForAnchor = 2;
     private const double LeaderFrom = 16;
 
     // Curves are kept by columns of this width, in pieces of no less than this length: labels ask often.
     private const double ColumnWidth = 24, Piece = 3;
 
+    // How finely the whole area is searched when there is no free place near the point.
+    private const double SearchAcross = 12, SearchDown = 6;
+
     private readonly List<OxyRect> _taken = [];
     private readonly List<(ScreenPoint From, ScreenPoint To)>?[] _curves = new List<(ScreenPoint, ScreenPoint)>?[Math.Max(1, (int)Math.Ceiling(bounds.Width / ColumnWidth))];
+    private readonly List<(ScreenPoint From, ScreenPoint To)> _leaders = [];
     private readonly List<PlacedLabel> _placed = [];
+    private readonly List<string> _dropped = [];
 
     /// <summary>The labels so far.</summary>
     public IReadOnlyList<PlacedLabel> Placed => _placed;
+
+    /// <summary>What was offered and found no free place.</summary>
+    public IReadOnlyList<string> Dropped => _dropped;
 
     /// <summary>Nothing may be put here.</summary>
     /// <param name="area">Where.</param>
@@ -83,7 +91,7 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         }
     }
 
-    /// <summary>Puts a label beside a point and draws it.</summary>
+    /// <summary>Puts a label beside a point and draws it, in the least bad place when no free one is left.</summary>
     /// <param name="text">What it says; may have several lines.</param>
     /// <param name="at">Its point.</param>
     /// <param name="style">How it is written.</param>
@@ -96,6 +104,47 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     public PlacedLabel Place(string text, IReadOnlyList<ScreenPoint> anchors, LabelStyle? style = null)
     {
         style ??= new LabelStyle();
+        Candidate best = Best(text, anchors, style);
+        if (best.Cost >= Covering)
+        {
+            Anywhere(text, anchors[0], style, ref best);
+        }
+
+        return Put(text, style, best);
+    }
+
+    /// <summary>Puts a label beside a point only where it covers nothing; otherwise it is among the dropped.</summary>
+    /// <param name="text">What it says; may have several lines.</param>
+    /// <param name="at">Its point.</param>
+    /// <param name="style">How it is written.</param>
+    /// <returns>Whether it was put.</returns>
+    public bool Offer(string text, ScreenPoint at, LabelStyle? style = null)
+    {
+        style ??= new LabelStyle();
+        Candidate best = Best(text, [at], style);
+        if (best.Cost >= Covering)
+        {
+            _dropped.Add(text);
+            return false;
+        }
+
+        _ = Put(text, style, best);
+        return true;
+    }
+
+    private static bool IsDrawn(ScreenPoint point) => double.IsFinite(point.X) && double.IsFinite(point.Y);
+
+    private PlacedLabel Put(string text, LabelStyle style, Candidate best)
+    {
+        Draw(text, style, best);
+        _taken.Add(best.Area.Grown(2));
+        var placed = new PlacedLabel(text, best.Area, best.Cost < Covering);
+        _placed.Add(placed);
+        return placed;
+    }
+
+    private Candidate Best(string text, IReadOnlyList<ScreenPoint> anchors, LabelStyle style)
+    {
         OxySize size = canvas.MeasureText(text, Theme.FontFamily, style.Size, style.Weight);
         double[] directions = style.Directions.Count > 0 ? [.. style.Directions, .. AllAround.Except(style.Directions)] : AllAround;
         var best = new Candidate(default, anchors[0], 0, double.PositiveInfinity);
@@ -116,56 +165,44 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
             }
         }
 
-        if (best.Cost >= Covering)
-        {
-            Anywhere(anchors[0], size, ref best);
-        }
-
-        Draw(text, best.At, style, best.Area, best.Far);
-        _taken.Add(Grown(best.Area, 2));
-        var placed = new PlacedLabel(text, best.Area, best.Cost < Covering);
-        _placed.Add(placed);
-        return placed;
-    }
-
-    private void Try(Candidate candidate, ref Candidate best)
-    {
-        if (candidate.Cost < best.Cost && candidate.Cost + Cost(candidate.Area, best.Cost - candidate.Cost) is double cost && cost < best.Cost)
-        {
-            best = candidate with { Cost = cost };
-        }
+        return best;
     }
 
     // Nothing was free near its points: the nearest free place in the whole area, so long as there is one.
-    private void Anywhere(ScreenPoint at, OxySize size, ref Candidate best)
+    private void Anywhere(string text, ScreenPoint at, LabelStyle style, ref Candidate best)
     {
-        for (double top = bounds.Top; top + size.Height <= bounds.Bottom; top += 6)
+        OxySize size = canvas.MeasureText(text, Theme.FontFamily, style.Size, style.Weight);
+        for (double top = bounds.Top; top + size.Height <= bounds.Bottom; top += SearchDown)
         {
-            for (double left = bounds.Left; left + size.Width <= bounds.Right; left += 12)
+            for (double left = bounds.Left; left + size.Width <= bounds.Right; left += SearchAcross)
             {
                 var area = new OxyRect(left, top, size.Width, size.Height);
-                double far = Math.Sqrt(Squared(left + (size.Width / 2) - at.X) + Squared(top + (size.Height / 2) - at.Y));
+                double far = at.DistanceTo(area.Center);
                 Try(new(area, at, far, ForDistance * far), ref best);
             }
         }
     }
 
-    private static double Squared(double x) => x * x;
-
-    private static OxyRect Around(ScreenPoint at, OxySize size) => new(at.X - (size.Width / 2), at.Y - (size.Height / 2), size.Width, size.Height);
-
-    private void Add(ScreenPoint from, ScreenPoint to)
+    private void Try(Candidate candidate, ref Candidate best)
     {
-        int first = Column(Math.Min(from.X, to.X)), last = Column(Math.Max(from.X, to.X));
-        for (int column = first; column <= last; column++)
+        if (candidate.Cost >= best.Cost)
         {
-            (_curves[column] ??= []).Add((from, to));
+            return;
+        }
+
+        double cost = candidate.Cost + Cost(candidate.Area, best.Cost - candidate.Cost);
+        if (cost < best.Cost && candidate.Far >= LeaderFrom)
+        {
+            cost += LeaderCost(candidate.At, candidate.Area);
+        }
+
+        if (cost < best.Cost)
+        {
+            best = candidate with { Cost = cost };
         }
     }
 
-    private int Column(double x) => (int)Math.Clamp((x - bounds.Left) / ColumnWidth, 0, _curves.Length - 1);
-
-    private static bool IsDrawn(ScreenPoint point) => double.IsFinite(point.X) && double.IsFinite(point.Y);
+    private static OxyRect Around(ScreenPoint at, OxySize size) => new(at.X - (size.Width / 2), at.Y - (size.Height / 2), size.Width, size.Height);
 
     private static OxyRect Beside(ScreenPoint at, OxySize size, double degrees, double distance)
     {
@@ -176,16 +213,17 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
             at.X + (x * distance) + ((x - 1) * size.Width / 2), at.Y + (y * distance) + ((y - 1) * size.Height / 2), size.Width, size.Height);
     }
 
-    private void Draw(string text, ScreenPoint at, LabelStyle style, OxyRect area, double far)
+    private void Draw(string text, LabelStyle style, Candidate best)
     {
-        if (far >= LeaderFrom)
+        if (best.Far >= LeaderFrom)
         {
-            var end = new ScreenPoint(Math.Clamp(at.X, area.Left, area.Right), Math.Clamp(at.Y, area.Top, area.Bottom));
-            canvas.DrawLine([at, end], Theme.Line, 1, EdgeRenderingMode.PreferGeometricAccuracy);
+            ScreenPoint end = Nearest(best.At, best.Area);
+            _leaders.Add((best.At, end));
+            canvas.DrawLine([best.At, end], Theme.Line, 1, EdgeRenderingMode.PreferGeometricAccuracy);
         }
 
-        canvas.DrawRectangle(Grown(area, 1), OxyColor.FromAColor(215, Theme.Paper), OxyColors.Undefined, 0, EdgeRenderingMode.PreferGeometricAccuracy);
-        canvas.DrawText(new ScreenPoint(area.Left, area.Top), text, style.Color, Theme.FontFamily, style.Size, style.Weight);
+        canvas.DrawRectangle(best.Area.Grown(1), OxyColor.FromAColor(215, Theme.Paper), OxyColors.Undefined, 0, EdgeRenderingMode.PreferGeometricAccuracy);
+        canvas.DrawText(new ScreenPoint(best.Area.Left, best.Area.Top), text, style.Color, Theme.FontFamily, style.Size, style.Weight);
     }
 
     // Never more than it takes to know that the place is not the best one.
@@ -194,62 +232,53 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         double cost = area.Left < bounds.Left || area.Right > bounds.Right || area.Top < bounds.Top || area.Bottom > bounds.Bottom ? Covering : 0;
         foreach (OxyRect taken in _taken)
         {
-            if (area.Left < taken.Right && area.Right > taken.Left && area.Top < taken.Bottom && area.Bottom > taken.Top)
-            {
-                cost += Covering;
-            }
+            cost += Clip.Overlap(area, taken) ? Covering : 0;
         }
 
-        OxyRect grown = Grown(area, 1);
+        OxyRect grown = area.Grown(1);
+        foreach ((ScreenPoint from, ScreenPoint to) in _leaders)
+        {
+            cost += Clip.Meets(grown, from, to) ? CrossingLeader : 0;
+        }
+
         int last = Column(grown.Right);
-        for (int column = Column(grown.Left); column <= last; column++)
+        for (int column = Column(grown.Left); column <= last && cost < enough; column++)
         {
             foreach ((ScreenPoint from, ScreenPoint to) in _curves[column] ?? [])
             {
-                if (cost >= enough)
-                {
-                    return cost;
-                }
-
-                if (Meets(grown, from, to))
-                {
-                    cost += Crossing;
-                }
+                cost += Clip.Meets(grown, from, to) ? Crossing : 0;
             }
         }
 
         return cost;
     }
 
-    private static OxyRect Grown(OxyRect area, double by) => new(area.Left - by, area.Top - by, area.Width + (2 * by), area.Height + (2 * by));
-
-    // Clips the line to the area, side by side.
-    private static bool Meets(OxyRect area, ScreenPoint from, ScreenPoint to)
+    // A line back to the point that runs through another label is taken for that label's.
+    private double LeaderCost(ScreenPoint at, OxyRect area)
     {
-        double low = 0, high = 1, dx = to.X - from.X, dy = to.Y - from.Y;
-        return Within(-dx, from.X - area.Left, ref low, ref high) && Within(dx, area.Right - from.X, ref low, ref high)
-            && Within(-dy, from.Y - area.Top, ref low, ref high) && Within(dy, area.Bottom - from.Y, ref low, ref high);
+        ScreenPoint end = Nearest(at, area);
+        double cost = 0;
+        foreach (PlacedLabel label in _placed)
+        {
+            cost += Clip.Meets(label.Area, at, end) ? CrossingLeader : 0;
+        }
+
+        return cost;
     }
 
-    private static bool Within(double towards, double room, ref double low, ref double high)
+    private static ScreenPoint Nearest(ScreenPoint at, OxyRect area) =>
+        new(Math.Clamp(at.X, area.Left, area.Right), Math.Clamp(at.Y, area.Top, area.Bottom));
+
+    private void Add(ScreenPoint from, ScreenPoint to)
     {
-        if (towards == 0)
+        int last = Column(Math.Max(from.X, to.X));
+        for (int column = Column(Math.Min(from.X, to.X)); column <= last; column++)
         {
-            return room >= 0;
+            (_curves[column] ??= []).Add((from, to));
         }
-
-        double share = room / towards;
-        if (towards < 0)
-        {
-            low = Math.Max(low, share);
-        }
-        else
-        {
-            high = Math.Min(high, share);
-        }
-
-        return low <= high;
     }
+
+    private int Column(double x) => (int)Math.Clamp((x - bounds.Left) / ColumnWidth, 0, _curves.Length - 1);
 
     // A place for a label, the point that it belongs to, how far away that is, and what it costs so far.
     private readonly record struct Candidate(OxyRect Area, ScreenPoint At, double Far, double Cost);

@@ -1,0 +1,32 @@
+namespace LaunchSim.Charts.SideViews;
+
+/// <summary>What a side view shows and how large.</summary>
+internal sealed record SideViewOptions
+{
+    /// <summary>What is shown; the whole car when null.</summary>
+    public SideViewWindow? Window { get; init; }
+
+    /// <summary>Height of the labels.</summary>
+    public double TextSize { get; init; } = 13;
+
+    /// <summary>Whether each point has its name and its coordinates as they were entered.</summary>
+    public bool HasCoordinates { get; init; }
+
+    /// <summary>Whether wheelbase, heights and the instant centre's place are drawn as dimensions.</summary>
+    public bool HasDimensions { get; init; } = true;
+
+    /// <summary>Whether percent line, neutral line and the bars' lines to the instant centre are drawn.</summary>
+    public bool HasLines { get; init; } = true;
+
+    /// <summary>Whether a faint shape of a car stands behind it, to tell the front from the rear.</summary>
+    public bool HasBody { get; init; } = true;
+
+    /// <summary>Whether anything is labelled.</summary>
+    public bool HasLabels { get; init; } = true;
+}
+
+/// <summary>A side view that was drawn.</summary>
+/// <param name="Projection">Where things are.</param>
+/// <param name="Labels">Its labels; more can be placed beside them.</param>
+/// <param name="Notes">What a legend has to say, a sentence each: what was left out, what lies outside.</param>
+internal sealed record DrawnSideView(Projection Projection, Drawing.Labels Labels, IReadOnlyList<string> Notes);
