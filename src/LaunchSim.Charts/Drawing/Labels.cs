@@ -132,6 +132,25 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         return true;
     }
 
+    /// <summary>Puts a label where it is wanted, if it covers nothing there and crosses nothing.</summary>
+    /// <param name="text">What it says; may have several lines.</param>
+    /// <param name="at">The middle of its upper or lower edge.</param>
+    /// <param name="above">Whether it stands above that point or below it.</param>
+    /// <param name="style">How it is written.</param>
+    /// <returns>Whether it was put.</returns>
+    public bool TryPut(string text, ScreenPoint at, bool above, LabelStyle style)
+    {
+        OxySize size = canvas.MeasureText(text, Theme.FontFamily, style.Size, style.Weight);
+        var candidate = new Candidate(Beside(at, size, above ? 90 : 270, style.Gap), at, 0, 0);
+        bool isFree = Cost(candidate.Area, Crossing) == 0;
+        if (isFree)
+        {
+            _ = Put(text, style, candidate);
+        }
+
+        return isFree;
+    }
+
     private static bool IsDrawn(ScreenPoint point) => double.IsFinite(point.X) && double.IsFinite(point.Y);
 
     private PlacedLabel Put(string text, LabelStyle style, Candidate best)

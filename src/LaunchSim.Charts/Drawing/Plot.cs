@@ -17,7 +17,10 @@ internal sealed record Curve(IReadOnlyList<DataPoint> Points, Pen Pen);
 internal sealed class Plot
 {
     /// <summary>Room that the numbers beside and below the area and the words above it take.</summary>
-    public const double Left = 48, Below = 36, Above = 20;
+    public const double Left = 48, Right = 16, Below = 36, Above = 20;
+
+    // From one point of a curve to the next on the canvas at the most: names look for their place at the points.
+    private const double Stride = 8;
 
     private const int Anchors = 28;
     private const double NearCurve = 60;
@@ -45,7 +48,7 @@ internal sealed class Plot
             Culture = CultureInfo.InvariantCulture,
             DefaultFont = Theme.FontFamily,
             Padding = new OxyThickness(0),
-            PlotMargins = new OxyThickness(Left, 0, 0, Below),
+            PlotMargins = new OxyThickness(Left, 0, Right, Below),
             PlotAreaBorderThickness = new OxyThickness(0),
             IsLegendVisible = false,
         };
@@ -112,10 +115,10 @@ internal sealed class Plot
             _canvas.DrawRectangle(new OxyRect(left, Area.Top, Area.Right - left, Area.Height), Theme.Squeezed, OxyColors.Undefined, 0, Exact);
         }
 
-        var whole = new OxyRect(Area.Left - Left, Area.Top, Area.Width + Left, Area.Height + Below);
+        var whole = new OxyRect(Area.Left - Left, Area.Top, Area.Width + Left + Right, Area.Height + Below);
         ((IPlotModel)_model).Update(true);
         ((IPlotModel)_model).Render(_canvas, whole);
-        if (_up.Minimum < 0 && _up.Maximum > 0)
+        if (_up.Minimum <= 0 && _up.Maximum > 0)
         {
             _canvas.DrawLine([new(Area.Left, _up.Transform(0)), new(Area.Right, _up.Transform(0))], Theme.Line, 1, Exact);
         }
@@ -123,7 +126,7 @@ internal sealed class Plot
         _canvas.Text(_caption, new ScreenPoint(Area.Left - Left + 6, Area.Top - Above + 1), Theme.Small, Theme.Muted);
         foreach ((Curve curve, List<ScreenPoint> points) in _curves)
         {
-            points.AddRange(curve.Points.Select(point => At(point.X, point.Y)));
+            Follow(curve, points);
             Labels.Avoid(points);
         }
     }
@@ -138,11 +141,10 @@ internal sealed class Plot
     public bool Holds(ScreenPoint point) =>
         point.X >= Area.Left - 0.5 && point.X <= Area.Right + 0.5 && point.Y >= Area.Top - 0.5 && point.Y <= Area.Bottom + 0.5;
 
-    /// <summary>Puts a curve's name beside it where it is farthest from the others.</summary>
+    /// <summary>Puts a curve's name beside it where it is farthest from the others, so that it is taken for no other's.</summary>
     /// <param name="curve">The curve.</param>
     /// <param name="text">Its name.</param>
-    /// <param name="size">Height of the text.</param>
-    public void Name(Curve curve, string text, double size = Theme.Small)
+    public void Name(Curve curve, string text)
     {
         List<ScreenPoint> all = _curves.Find(one => ReferenceEquals(one.Curve, curve)).Points;
         List<ScreenPoint> seen = [.. all.Where(point => double.IsFinite(point.Y) && Holds(point))];
@@ -151,18 +153,28 @@ internal sealed class Plot
             return;
         }
 
-        // Places evenly along the width, those first that no other curve comes near.
-        var anchors = new List<(ScreenPoint Point, double Free)>();
+        var style = new LabelStyle { Color = curve.Pen.Color, Weight = Theme.Bold };
+        double half = _canvas.MeasureText(text, Theme.FontFamily, style.Size, style.Weight).Width / 2;
+        var sides = new List<(ScreenPoint Point, bool Above, double Room)>();
         for (int i = 0; i < Anchors; i++)
         {
             double x = seen[0].X + ((seen[^1].X - seen[0].X) * (i + 0.5) / Anchors);
-            int at = seen.FindIndex(point => point.X >= x);
-            ScreenPoint anchor = seen[at < 0 ? seen.Count - 1 : at];
-            anchors.Add((anchor, Free(anchor, curve)));
+            ScreenPoint anchor = seen.MinBy(point => Math.Abs(point.X - x));
+            (double above, double below) = Room(anchor, half, curve);
+            sides.Add((anchor, true, above));
+            sides.Add((anchor, false, below));
         }
 
-        _ = Labels.Place(text, [.. anchors.OrderByDescending(anchor => anchor.Free).Select(anchor => anchor.Point)],
-            new LabelStyle { Color = curve.Pen.Color, Size = size, Weight = Theme.Bold, Directions = [90, 270, 60, 120, 300, 240], Gap = 4 });
+        sides.Sort((a, b) => b.Room.CompareTo(a.Room));
+        foreach ((ScreenPoint point, bool above, double _) in sides)
+        {
+            if (Labels.TryPut(text, point, above, style))
+            {
+                return;
+            }
+        }
+
+        _ = Labels.Place(text, [.. sides.Select(side => side.Point)], style with { Directions = [90, 270] });
     }
 
     /// <summary>A dot on a curve and what there is to say of it.</summary>
@@ -184,9 +196,26 @@ internal sealed class Plot
         _ = Labels.Place(text, at, new LabelStyle { Color = color, Directions = above ? [90, 45, 135] : [270, 315, 225], Gap = 8 });
     }
 
-    private double Free(ScreenPoint at, Curve own)
+    private void Follow(Curve curve, List<ScreenPoint> points)
     {
-        double free = NearCurve;
+        foreach (DataPoint point in curve.Points)
+        {
+            ScreenPoint to = At(point.X, point.Y);
+            int pieces = points.Count > 0 && points[^1].DistanceTo(to) is > Stride and < 1e5 and var way ? (int)Math.Ceiling(way / Stride) : 1;
+            for (int i = 1; i < pieces; i++)
+            {
+                ScreenPoint from = points[^1];
+                points.Add(new ScreenPoint(from.X + ((to.X - from.X) / (pieces - i + 1)), from.Y + ((to.Y - from.Y) / (pieces - i + 1))));
+            }
+
+            points.Add(to);
+        }
+    }
+
+    // How near another curve comes above and below a point, within half a name's width to either side.
+    private (double Above, double Below) Room(ScreenPoint at, double half, Curve own)
+    {
+        double above = Math.Min(NearCurve, at.Y - Area.Top), below = Math.Min(NearCurve, Area.Bottom - at.Y);
         foreach ((Curve curve, List<ScreenPoint> points) in _curves)
         {
             if (ReferenceEquals(curve, own))
@@ -196,14 +225,15 @@ internal sealed class Plot
 
             foreach (ScreenPoint point in points)
             {
-                if (Math.Abs(point.X - at.X) < NearCurve / 2)
+                if (Math.Abs(point.X - at.X) <= half)
                 {
-                    free = Math.Min(free, Math.Abs(point.Y - at.Y));
+                    above = point.Y <= at.Y ? Math.Min(above, at.Y - point.Y) : above;
+                    below = point.Y >= at.Y ? Math.Min(below, point.Y - at.Y) : below;
                 }
             }
         }
 
-        return free;
+        return (above, below);
     }
 
     private static void House(Axis axis)

@@ -13,7 +13,7 @@ internal static class Theme
     public const string FontFamily = "Inter, Helvetica, Arial, sans-serif";
 
     /// <summary>Heights of text in the picture's own units.</summary>
-    public const double Small = 12, Body = 14, Sentence = 15, Heading = 17, Title = 24;
+    public const double Small = 12, Body = 14, Sentence = 18, Heading = 17, Title = 24;
 
     /// <summary>Weight from which text is drawn in the bolder cut.</summary>
     public const double Bold = 600, Normal = 400;

@@ -17,7 +17,7 @@ internal sealed class TimeAxis : LinearAxis
     private const double WorthIt = 1.3;
 
     // Room that a tick's number takes.
-    private const double Spacing = 58;
+    private const double Spacing = 58, SqueezedSpacing = 38;
 
     private readonly double _end, _first;
 
@@ -58,7 +58,7 @@ internal sealed class TimeAxis : LinearAxis
         double width = Math.Abs(ScreenMax.X - ScreenMin.X);
         double share = Squeezed is null ? 1 : FirstShare;
         var ticks = new List<double>();
-        double step = Step(_first, width * share);
+        double step = Step(_first, width * share, Spacing);
         for (int i = 0; i * step <= _first * (1 + 1e-9); i++)
         {
             ticks.Add(i * step);
@@ -67,8 +67,8 @@ internal sealed class TimeAxis : LinearAxis
         if (Squeezed is not null)
         {
             // In the squeezed part only whole steps, and none whose number would run into the first part's last.
-            double coarse = Math.Max(step, Step(_end - _first, width * (1 - share))), perUnit = width * (1 - share) / (_end - _first);
-            for (double i = Math.Ceiling((ticks[^1] + (Spacing * 0.6 / perUnit)) / coarse); i * coarse <= _end * (1 + 1e-9); i++)
+            double coarse = Math.Max(step, Step(_end - _first, width * (1 - share), SqueezedSpacing)), perUnit = width * (1 - share) / (_end - _first);
+            for (double i = Math.Ceiling((ticks[^1] + (0.7 * SqueezedSpacing / perUnit)) / coarse); i * coarse <= _end * (1 + 1e-9); i++)
             {
                 ticks.Add(i * coarse);
             }
@@ -90,9 +90,9 @@ internal sealed class TimeAxis : LinearAxis
     protected override string FormatValueOverride(double x) => x.ToString("0.######", CultureInfo.InvariantCulture);
 
     // 1, 2 or 5 times a power of ten, so wide that the numbers have room.
-    private static double Step(double length, double width)
+    private static double Step(double length, double width, double spacing)
     {
-        double least = length * Spacing / Math.Max(width, Spacing), power = Math.Pow(10, Math.Floor(Math.Log10(least))), share = least / power;
+        double least = length * spacing / Math.Max(width, spacing), power = Math.Pow(10, Math.Floor(Math.Log10(least))), share = least / power;
         return power * (share <= 1 ? 1 : share <= 2 ? 2 : share <= 5 ? 5 : 10);
     }
 }

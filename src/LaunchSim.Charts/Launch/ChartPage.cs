@@ -20,6 +20,9 @@ internal sealed class ChartPage
     // Titles are shrunk a little before they are broken.
     private static readonly double[] TitleSizes = [Theme.Title, 22, 20, 18];
 
+    // Between two plots one above the other: half a number.
+    private const double Apart = 8;
+
     private const double FirstSecond = 1;
 
     private const double Inner = Width - (2 * Margin), LineHeight = 17;
@@ -78,6 +81,10 @@ internal sealed class ChartPage
         return plot;
     }
 
+    /// <summary>Counts labels of something else that was drawn on the page.</summary>
+    /// <param name="labels">The labels.</param>
+    public void Add(Labels labels) => _labels.Add(labels);
+
     /// <summary>A time axis over the whole launch.</summary>
     /// <param name="first">How much of it must be readable, s.</param>
     /// <param name="named">Whether its ticks have numbers.</param>
@@ -90,13 +97,13 @@ internal sealed class ChartPage
     public OxyRect[] Rows(EventLanes lanes, params double[] shares)
     {
         double left = Body.Left + Drawing.Plot.Left - 6, top = Body.Top + lanes.Height;
-        double free = Body.Bottom - top - Drawing.Plot.Below - (shares.Length * Drawing.Plot.Above), sum = shares.Sum();
+        double free = Body.Bottom - top - Drawing.Plot.Below - (shares.Length * Drawing.Plot.Above) - ((shares.Length - 1) * Apart), sum = shares.Sum();
         var areas = new OxyRect[shares.Length];
         for (int i = 0; i < shares.Length; i++)
         {
             double height = free * shares[i] / sum;
-            areas[i] = new OxyRect(left, top + Drawing.Plot.Above, Body.Right - left, height);
-            top += Drawing.Plot.Above + height;
+            areas[i] = new OxyRect(left, top + Drawing.Plot.Above, Body.Right - Drawing.Plot.Right - left, height);
+            top += Drawing.Plot.Above + height + Apart;
         }
 
         return areas;
@@ -120,6 +127,21 @@ internal sealed class ChartPage
             Canvas.DrawLine([new(x, plot.Area.Top), new(x, plot.Area.Bottom)], Theme.Ink, 1.5, Exact, Theme.Dash, LineJoin.Miter);
             _ = plot.Labels.Place("stopped", new ScreenPoint(x, plot.Area.Top + 12), new LabelStyle { Weight = Theme.Bold, Directions = [0, 180] });
         }
+    }
+
+    /// <summary>A heading over a part of the page, as large as its width allows.</summary>
+    /// <param name="text">What is seen there.</param>
+    /// <param name="at">Its upper left corner.</param>
+    /// <param name="width">The width.</param>
+    public void Heading(string text, ScreenPoint at, double width)
+    {
+        double size = Theme.Heading;
+        while (size > Theme.Small && Canvas.MeasureText(text, Theme.FontFamily, size, Theme.Bold).Width > width)
+        {
+            size -= 0.5;
+        }
+
+        Canvas.Text(text, at, size, Theme.Ink, Theme.Bold);
     }
 
     private static string Imprint(LaunchView view) =>

@@ -28,14 +28,9 @@ internal sealed class DamperTableChart : LaunchChart
 
         string Reached(ObservationReader speedOf, ObservationReader forceOf)
         {
-            Observation[] first = [.. view.Course.Seen.Where(one => one.Time <= First)];
-            if (first.Length == 0)
-            {
-                return "nothing";
-            }
-
-            Observation most = first.MaxBy(one => Math.Abs(speedOf(one)));
-            return $"{speed.Text(Math.Abs(speedOf(most)))} {(speedOf(most) >= 0 ? "opening" : "closing")} and {force.Text(Math.Abs(forceOf(most)))}";
+            return Fastest(view, speedOf) is { } most
+                ? $"{speed.Text(Math.Abs(speedOf(most)))} {(speedOf(most) >= 0 ? "opening" : "closing")} and {force.Text(Math.Abs(forceOf(most)))}"
+                : "nothing";
         }
     }
 
@@ -44,8 +39,8 @@ internal sealed class DamperTableChart : LaunchChart
 
     public override void Draw(ChartPage page)
     {
-        double width = (page.Body.Width - Gutter) / 2 - Plot.Left + 6, top = page.Body.Top + Words + Plot.Above, height = page.Body.Bottom - top - Plot.Below;
-        double left = page.Body.Left + Plot.Left - 6, right = page.Body.Right - width;
+        double width = ((page.Body.Width - Gutter) / 2) - Plot.Left - Plot.Right + 6, top = page.Body.Top + Words + Plot.Above, height = page.Body.Bottom - top - Plot.Below;
+        double left = page.Body.Left + Plot.Left - 6, right = page.Body.Right - Plot.Right - width;
         End(page, new OxyRect(left, top, width, height), "rear", page.View.Car.Rear.Damper, Theme.Rear, (in Observation o) => o.RearDamperSpeed, (in Observation o) => o.RearDamperForce);
         End(page, new OxyRect(right, top, width, height), "front", page.View.Car.Front.Damper, Theme.Front, (in Observation o) => o.FrontDamperSpeed, (in Observation o) => o.FrontDamperForce);
     }
@@ -64,7 +59,17 @@ internal sealed class DamperTableChart : LaunchChart
         Plot plot = page.Plot(area, axis, extent, $"Resisting force, one damper, {force.Unit}");
         Curve open = plot.Line(extension, new Pen(color, 1.6)), close = plot.Line(compression, new Pen(color, 1.6, Theme.Dash));
         plot.Draw();
-        Dots(page, plot, path, color, force, speed);
+        Dots(page, plot, path, color);
+        if (Fastest(view, speedOf) is { } most && !speed.IsZero(speedOf(most)))
+        {
+            ScreenPoint at = plot.At(speedOf(most) / speed.Factor, -forceOf(most) / force.Factor);
+            page.Canvas.Ring(at, 6, Theme.Ink, 1.5);
+            page.Canvas.Dot(at, 4, Theme.Ink);
+            plot.Labels.Keep(new OxyRect(at.X - 6, at.Y - 6, 12, 12));
+            _ = plot.Labels.Place($"first 0.15 s: up to\n{speed.Text(Math.Abs(speedOf(most)))}, {force.Text(Math.Abs(forceOf(most)))}", at,
+                new LabelStyle { Weight = Theme.Bold, Directions = speedOf(most) > 0 ? [315, 270, 135] : [135, 90, 315], Gap = 10 });
+        }
+
         plot.Name(open, "extension");
         plot.Name(close, "compression");
 
@@ -74,7 +79,7 @@ internal sealed class DamperTableChart : LaunchChart
         page.Canvas.Text($"{speed.Unit}: closing left of zero, opening right", new ScreenPoint(area.Right, area.Bottom + Plot.Below), Theme.Small, Theme.Muted, Theme.Normal, HorizontalAlignment.Right, VerticalAlignment.Bottom);
     }
 
-    private static void Dots(ChartPage page, Plot plot, DataPoint[] path, OxyColor color, Scale force, Scale speed)
+    private static void Dots(ChartPage page, Plot plot, DataPoint[] path, OxyColor color)
     {
         LaunchView view = page.View;
         var first = new List<DataPoint>();
@@ -99,14 +104,21 @@ internal sealed class DamperTableChart : LaunchChart
         {
             page.Canvas.Dot(plot.At(point.X, point.Y), 4, Theme.Ink);
         }
+    }
 
-        if (first.Count > 0 && first.MaxBy(point => Math.Abs(point.X)) is var fastest && Math.Abs(fastest.X) > 0)
+    // At its fastest, either way, within the first part; none without a course.
+    private static Observation? Fastest(LaunchView view, ObservationReader speedOf)
+    {
+        Observation? most = null;
+        foreach (Observation one in view.Course.Seen)
         {
-            ScreenPoint at = plot.At(fastest.X, fastest.Y);
-            plot.Labels.Keep(new OxyRect(at.X - 5, at.Y - 5, 10, 10));
-            _ = plot.Labels.Place($"first 0.15 s: up to\n{speed.Text(Math.Abs(fastest.X) * speed.Factor)}, {force.Text(Math.Abs(fastest.Y) * force.Factor)}", at,
-                new LabelStyle { Weight = Theme.Bold, Directions = fastest.X > 0 ? [315, 270, 135] : [135, 90, 315], Gap = 10 });
+            if (one.Time <= First && !(most is { } before && Math.Abs(speedOf(before)) >= Math.Abs(speedOf(one))))
+            {
+                most = one;
+            }
         }
+
+        return most;
     }
 
     // As far as the launch needs it, beyond the last entry by its slope.

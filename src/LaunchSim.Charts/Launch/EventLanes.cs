@@ -12,7 +12,7 @@ namespace LaunchSim.Charts.Launch;
 /// </summary>
 internal sealed class EventLanes
 {
-    private const double LaneHeight = 19, BarHeight = 15, LeastWidth = 3, Gap = 6;
+    private const double LaneHeight = 18, BarHeight = 14, LeastWidth = 3, Gap = 6;
     private const EdgeRenderingMode Exact = EdgeRenderingMode.PreferGeometricAccuracy;
 
     /// <summary>What explains the loads of tyres and bars.</summary>
@@ -62,7 +62,6 @@ internal sealed class EventLanes
         double top = plot.Area.Top - Plot.Above - Height;
         foreach ((string words, LaunchEvent[] spells) in _lanes)
         {
-            canvas.DrawLine([new(plot.Area.Left, top + (LaneHeight / 2)), new(plot.Area.Right, top + (LaneHeight / 2))], Theme.Hair, 1, Exact);
             var bars = new List<(double From, double To)>();
             foreach (LaunchEvent spell in spells)
             {
@@ -93,7 +92,9 @@ internal sealed class EventLanes
             return behind + Gap;
         }
 
-        if (bars[0].From - Gap - width >= area.Left)
+        // There is room beside the area, above the axis's numbers.
+        double first = area.Left - Plot.Left + Gap;
+        if (bars[0].From - Gap - width >= first)
         {
             return bars[0].From - Gap - width;
         }
@@ -106,29 +107,30 @@ internal sealed class EventLanes
             }
         }
 
-        return Math.Clamp(from + Gap, area.Left, Math.Max(area.Left, area.Right - width));
+        return Math.Clamp(from + Gap, first, Math.Max(first, area.Right - width));
     }
 
     private static string Words(LaunchEventKind kind, LaunchEvent[] spells)
     {
         string first = Readout.Time.Text(spells[0].Time);
-        string times = spells.Length > 1 ? string.Create(CultureInfo.InvariantCulture, $" {spells.Length} times, first at {first}") : $" at {first}";
+        string from = spells.Length > 1 ? string.Create(CultureInfo.InvariantCulture, $" {spells.Length}× from {first}") : $" from {first}";
+        string at = spells.Length > 1 ? string.Create(CultureInfo.InvariantCulture, $" {spells.Length}× from {first}") : $" at {first}";
         return kind switch
         {
-            LaunchEventKind.RearTopStop => $"rear dampers top out{times}",
-            LaunchEventKind.RearBottomStop => $"rear dampers bottom{times}",
-            LaunchEventKind.FrontTopStop => $"front dampers top out{times}",
-            LaunchEventKind.FrontBottomStop => $"front dampers bottom{times}",
-            LaunchEventKind.FrontTireOff => $"front tyres leave the ground{times}",
-            LaunchEventKind.RearTireOff => $"rear tyres leave the ground{times}",
-            LaunchEventKind.RearSlipPastPeak => $"rear tyres slip past their peak{times}",
-            LaunchEventKind.RearSpringLoose => $"rear springs go loose{times}",
-            LaunchEventKind.FrontSpringLoose => $"front springs go loose{times}",
-            LaunchEventKind.WheelieBar => $"wheelie bar touches down{times}",
-            LaunchEventKind.ClutchLocked => $"clutch locks{times}",
-            LaunchEventKind.Shift => $"{(spells.Length > 1 ? "shifts" : "shift")}{times}",
-            LaunchEventKind.RearGripFloor => $"rear tyres overloaded, grip on its floor{times}",
-            LaunchEventKind.FrontGripFloor => $"front tyres overloaded, grip on its floor{times}",
+            LaunchEventKind.RearTopStop => $"rear dampers topped out{from}",
+            LaunchEventKind.RearBottomStop => $"rear dampers bottomed{from}",
+            LaunchEventKind.FrontTopStop => $"front dampers topped out{from}",
+            LaunchEventKind.FrontBottomStop => $"front dampers bottomed{from}",
+            LaunchEventKind.FrontTireOff => $"front tyres up{from}",
+            LaunchEventKind.RearTireOff => $"rear tyres up{from}",
+            LaunchEventKind.RearSlipPastPeak => $"rear tyres past their grip{from}",
+            LaunchEventKind.RearSpringLoose => $"rear springs loose{from}",
+            LaunchEventKind.FrontSpringLoose => $"front springs loose{from}",
+            LaunchEventKind.WheelieBar => $"wheelie bar down{from}",
+            LaunchEventKind.ClutchLocked => $"clutch locked{from}",
+            LaunchEventKind.Shift => $"shift{at}",
+            LaunchEventKind.RearGripFloor => $"rear tyres overloaded{from}",
+            LaunchEventKind.FrontGripFloor => $"front tyres overloaded{from}",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "This kind has no words."),
         };
     }

@@ -1,4 +1,5 @@
 using LaunchSim.Charts.Drawing;
+using LaunchSim.Charts.SideViews;
 using LaunchSim.Figures;
 using LaunchSim.Launch;
 using LaunchSim.Reports.Words;
@@ -12,12 +13,15 @@ namespace LaunchSim.Charts.Launch;
 /// </summary>
 internal static class LaunchSheet
 {
-    private const double LeftWidth = 420, Gutter = 30, Words = 21;
+    private const double LeftWidth = 420, Gutter = 30, Words = 22, Line = 18, Apart = 12, RiseShare = 0.56;
 
     // So much of the launch has to be readable, s: the rises are measured in its first 0.4 s.
     private const double First = 0.6;
 
     private const int MostLanes = 4;
+
+    // Above the car, for names that find no place on it.
+    private const double LabelRoom = 40;
 
     // What an onlooker sees or hears first.
     private static readonly LaunchEventKind[] Events =
@@ -50,24 +54,35 @@ internal static class LaunchSheet
     {
         var page = new ChartPage(canvas, view, Title(view));
         OxyRect body = page.Body;
-        double bottom = Sentences(canvas, view, body);
-        canvas.DrawRectangle(new OxyRect(body.Left, body.Top, LeftWidth, bottom - body.Top - 10), Theme.Squeezed, Theme.Line, 1, EdgeRenderingMode.PreferGeometricAccuracy);
+        Labels car = SideView(canvas, view, new OxyRect(body.Left, body.Top, LeftWidth, Sentences(canvas, view, body) - body.Top));
 
         double left = body.Left + LeftWidth + Gutter, width = body.Right - left;
         var lanes = new EventLanes(view, Events, MostLanes);
-        double free = body.Height - lanes.Height - (2 * (Words + Plot.Above)) - Plot.Below - 6;
+        double free = body.Height - lanes.Height - (2 * (Words + Plot.Above)) - Line - Plot.Below - Apart;
         TimeAxis bare = page.Time(First, named: false), time = page.Time(First);
-        double area = left + Plot.Left - 6, top = body.Top;
-        canvas.Text($"{RisePanel.RiseTitle(view)};", new ScreenPoint(left, top), Theme.Heading, Theme.Ink, Theme.Bold);
-        top += Words + Plot.Above;
-        Plot rises = RisePanel.Draw(page, new OxyRect(area, top, body.Right - area, free * 0.55), bare, rises: true, gaps: true);
-        top += (free * 0.55) + 6;
-        canvas.Text(RearLoadPanel.Title(view), new ScreenPoint(left, top), Theme.Heading, Theme.Ink, Theme.Bold);
+        double area = left + Plot.Left - 6, across = body.Right - Plot.Right - area, top = body.Top;
+        page.Heading(RisePanel.RiseTitle(view), new ScreenPoint(left, top), width);
+        canvas.Text(RisePanel.GapTitle(view), new ScreenPoint(left, top + Words), Theme.Body, Theme.Ink);
+        top += Words + Line + Plot.Above;
+        Plot rises = RisePanel.Draw(page, new OxyRect(area, top, across, free * RiseShare), bare, rises: true, gaps: true);
+        top += (free * RiseShare) + Apart;
+        page.Heading(RearLoadPanel.Heading(view), new ScreenPoint(left, top), width);
         top += Words + lanes.Height + Plot.Above;
-        Plot loads = RearLoadPanel.Draw(page, new OxyRect(area, top, body.Right - area, free * 0.45), time, front: false);
+        Plot loads = RearLoadPanel.Draw(page, new OxyRect(area, top, across, free * (1 - RiseShare)), time, front: false);
         lanes.Draw(canvas, loads);
         page.Finish(time, rises, loads);
+        page.Add(car);
         return page;
+    }
+
+    // In the middle of what the sentences leave.
+    private static Labels SideView(IRenderContext canvas, LaunchView view, OxyRect free)
+    {
+        var scene = SideViewScene.Of(view.Run.Scenario, view.Run.Solution.Car);
+        var options = new SideViewOptions { TextSize = Theme.Small, HasDimensions = false, NamesParts = false };
+        double height = Math.Min(free.Height, SideViewDrawing.HeightFor(free.Width, scene, options) + LabelRoom);
+        var area = new OxyRect(free.Left, free.Top + ((free.Height - height) / 2), free.Width, height);
+        return SideViewDrawing.Draw(canvas, area, scene, view.Readout, options).Labels;
     }
 
     // From the body's bottom up, so that the side view gets what they leave.
@@ -79,7 +94,7 @@ internal static class LaunchSheet
         {
             bottom -= canvas.MeasureText(text, Theme.FontFamily, Theme.Sentence, Theme.Normal).Height;
             canvas.Text(text, new ScreenPoint(body.Left, bottom), Theme.Sentence, Theme.Ink);
-            bottom -= 8;
+            bottom -= 9;
         }
 
         return bottom;

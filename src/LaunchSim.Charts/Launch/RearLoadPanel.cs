@@ -27,6 +27,16 @@ internal static class RearLoadPanel
             : $"The rear tyres carry {force.Text(hit)} in the hit and {(low <= 0 ? "nothing" : force.Text(low))} at the low point after it";
     }
 
+    /// <summary>The same in few words.</summary>
+    /// <param name="view">The launch.</param>
+    public static string Heading(LaunchView view)
+    {
+        Scale force = view.Readout.Force;
+        return view["hit_n"] is { } hit && view["lowest_rear_load_after_hit_n"] is { } low
+            ? $"Rear tyres: {force.Text(hit)} in the hit, {(low <= 0 ? "nothing" : force.Text(low))} at the low point"
+            : "Rear tyres";
+    }
+
     /// <summary>Draws the loads.</summary>
     /// <param name="page">The page.</param>
     /// <param name="area">The area between the axes.</param>

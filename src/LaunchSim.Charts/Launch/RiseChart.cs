@@ -9,7 +9,7 @@ internal sealed class RiseChart : LaunchChart
 {
     public override string Name => "rises-and-gaps";
 
-    public override string Title(LaunchView view) => $"{RisePanel.RiseTitle(view)}; {RisePanel.GapTitle(view)}";
+    public override string Title(LaunchView view) => $"{RisePanel.RiseTitle(view)}; {char.ToLowerInvariant(RisePanel.GapTitle(view)[0])}{RisePanel.GapTitle(view)[1..]}";
 
     public override string Explanation(LaunchView view) =>
         $"The body over the ground, as a camera sees it, ringed at half of each end's rise in the first 0.4 s; and each end's gap, ringed at {(view.Readout.IsShop ? "1/4 in" : "6.35 mm")}.";

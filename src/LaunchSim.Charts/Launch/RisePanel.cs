@@ -33,12 +33,12 @@ internal static class RisePanel
     /// <param name="view">The launch.</param>
     public static string GapTitle(LaunchView view) => (view["rear_gap_6_35mm_s"], view["front_gap_6_35mm_s"]) switch
     {
-        ({ } r, { } f) when Math.Abs(f - r) < GapsTogether => "both gaps open together",
-        ({ } r, { } f) when f > r => $"the front gap opens {Readout.Lag.Text(f - r)} after the rear gap",
-        ({ } r, { } f) => $"the rear gap opens {Readout.Lag.Text(r - f)} after the front gap",
-        (null, not null) => "only the front gap opens",
-        (not null, null) => "only the rear gap opens",
-        _ => "neither gap opens",
+        ({ } r, { } f) when Math.Abs(f - r) < GapsTogether => "Both gaps open together",
+        ({ } r, { } f) when f > r => $"The front gap opens {Readout.Lag.Text(f - r)} after the rear gap",
+        ({ } r, { } f) => $"The rear gap opens {Readout.Lag.Text(r - f)} after the front gap",
+        (null, not null) => "Only the front gap opens",
+        (not null, null) => "Only the rear gap opens",
+        _ => "Neither gap opens",
     };
 
     /// <summary>Draws rises, gaps or both.</summary>

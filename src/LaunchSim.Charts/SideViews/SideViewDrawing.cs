@@ -96,6 +96,12 @@ internal static class SideViewDrawing
             names.Lines();
         }
 
+        if (!options.NamesParts)
+        {
+            names.Bars();
+            return;
+        }
+
         if (options.HasCoordinates)
         {
             names.Entered();

@@ -71,14 +71,9 @@ internal sealed class SideViewLabels
         }
     }
 
-    /// <summary>Names of bars with their angles, holes, springs, dampers, wheelie bar.</summary>
-    public void Parts()
+    /// <summary>Names of the bars with their angles.</summary>
+    public void Bars()
     {
-        foreach (IGrouping<string, SceneHole> bracket in _scene.Holes.GroupBy(hole => hole.Bracket))
-        {
-            Bracket([.. bracket.Where(hole => _projection.Shows(hole.At))]);
-        }
-
         foreach (SceneBar bar in _scene.Bars)
         {
             if ((bar.Axle is { } axle && bar.Body is { } body ? Middle(axle, body) : bar.Body ?? bar.Axle) is { } at && _projection.Shows(at))
@@ -87,7 +82,17 @@ internal sealed class SideViewLabels
                 _ = _labels.Offer(bar.Name + Angle(bar.Name), _projection.At(at), _bold with { Color = Theme.Rear, Directions = isLower ? [270, 300, 240] : [90, 60, 120] });
             }
         }
+    }
 
+    /// <summary>Names of bars with their angles, holes, springs, dampers, wheelie bar.</summary>
+    public void Parts()
+    {
+        foreach (IGrouping<string, SceneHole> bracket in _scene.Holes.GroupBy(hole => hole.Bracket))
+        {
+            Bracket([.. bracket.Where(hole => _projection.Shows(hole.At))]);
+        }
+
+        Bars();
         foreach (SceneUnit unit in _scene.Units.Where(unit => _projection.Shows(Middle(unit.Axle, unit.Body))))
         {
             _ = _labels.Offer(unit.Name, _projection.At(Middle(unit.Axle, unit.Body)), _plain with { Color = Theme.Third, Directions = [180, 0, 150, 30], Gap = 10 });

@@ -21,6 +21,9 @@ internal sealed record SideViewOptions
     /// <summary>Whether a faint shape of a car stands behind it, to tell the front from the rear.</summary>
     public bool HasBody { get; init; } = true;
 
+    /// <summary>Whether everything is named, and not only the bars and what is constructed from them.</summary>
+    public bool NamesParts { get; init; } = true;
+
     /// <summary>Whether anything is labelled.</summary>
     public bool HasLabels { get; init; } = true;
 }
