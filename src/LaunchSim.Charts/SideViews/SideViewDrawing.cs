@@ -107,6 +107,11 @@ internal static class SideViewDrawing
         }
         else
         {
+            names.Bars();
+        }
+
+        if (options is { NamesParts: true, Points: null })
+        {
             names.Parts();
         }
 
@@ -115,8 +120,11 @@ internal static class SideViewDrawing
             names.InstantCentre();
         }
 
-        names.Gravity();
-        names.Wheels();
+        if (options.NamesParts)
+        {
+            names.Gravity();
+            names.Wheels();
+        }
     }
 
     private static IEnumerable<string> Outside(SideViewScene scene, Projection projection, SideViewOptions options)

@@ -71,8 +71,8 @@ internal sealed class SideViewLabels
         }
     }
 
-    /// <summary>Names of bars with their angles, holes, springs, dampers, wheelie bar.</summary>
-    public void Parts()
+    /// <summary>Names of the bars with their angles.</summary>
+    public void Bars()
     {
         foreach (SceneBar bar in _scene.Bars)
         {
@@ -82,7 +82,11 @@ internal sealed class SideViewLabels
                 _ = _labels.Offer(bar.Name + Angle(bar.Name), _projection.At(at), _bold with { Color = Theme.Rear, Directions = isLower ? [270, 300, 240] : [90, 60, 120] });
             }
         }
+    }
 
+    /// <summary>Names of holes, springs, dampers, wheelie bar and ballast.</summary>
+    public void Parts()
+    {
         new BracketLabels(_scene, _projection, _labels, _plain.Size).Place();
 
         foreach (SceneUnit unit in _scene.Units.Where(unit => _projection.Shows(Middle(unit.Axle, unit.Body))))
