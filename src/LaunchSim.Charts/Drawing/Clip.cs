@@ -38,11 +38,22 @@ internal static class Clip
     public static bool Overlap(OxyRect one, OxyRect other) =>
         one.Left < other.Right && one.Right > other.Left && one.Top < other.Bottom && one.Bottom > other.Top;
 
+    /// <summary>Whether two lines cross, their ends left out: lines that begin at one point do not.</summary>
+    /// <param name="from">One end of the one line.</param>
+    /// <param name="to">Its other end.</param>
+    /// <param name="start">One end of the other line.</param>
+    /// <param name="end">Its other end.</param>
+    public static bool Cross(ScreenPoint from, ScreenPoint to, ScreenPoint start, ScreenPoint end) =>
+        Side(from, to, start) * Side(from, to, end) < 0 && Side(start, end, from) * Side(start, end, to) < 0;
+
     /// <summary>An area made larger on all sides.</summary>
     /// <param name="area">The area.</param>
     /// <param name="by">By how much.</param>
     public static OxyRect Grown(this OxyRect area, double by) =>
         new(area.Left - by, area.Top - by, Math.Max(0, area.Width + (2 * by)), Math.Max(0, area.Height + (2 * by)));
+
+    private static double Side(ScreenPoint from, ScreenPoint to, ScreenPoint point) =>
+        ((to.X - from.X) * (point.Y - from.Y)) - ((to.Y - from.Y) * (point.X - from.X));
 
     private static bool Within(double towards, double room, ref double low, ref double high)
     {

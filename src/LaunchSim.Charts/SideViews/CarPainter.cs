@@ -26,8 +26,8 @@ internal sealed class CarPainter(IRenderContext canvas, SideViewScene scene, Pro
         Line(new ScreenPoint(projection.Area.Left, projection.Ground), new ScreenPoint(projection.Area.Right, projection.Ground), Theme.Muted, 1.5);
     }
 
-    /// <summary>Draws linkage, springs, dampers, wheelie bar and ballast.</summary>
-    public void Parts()
+    /// <summary>Draws springs, dampers, wheelie bar and ballast.</summary>
+    public void Surroundings()
     {
         foreach (SceneUnit unit in scene.Units)
         {
@@ -44,7 +44,11 @@ internal sealed class CarPainter(IRenderContext canvas, SideViewScene scene, Pro
             ScreenPoint point = projection.At(at);
             canvas.DrawRectangle(new OxyRect(point.X - 4, point.Y - 4, 8, 8), Theme.Muted, Theme.Paper, 1, Exact);
         }
+    }
 
+    /// <summary>Draws the bars with their holes.</summary>
+    public void Linkage()
+    {
         Housing();
         foreach (SceneBar bar in scene.Bars)
         {
@@ -54,7 +58,7 @@ internal sealed class CarPainter(IRenderContext canvas, SideViewScene scene, Pro
             }
         }
 
-        foreach (SceneHole hole in scene.Holes.Where(hole => !hole.IsInUse && projection.Shows(hole.At)))
+        foreach (SceneHole hole in scene.Holes.Where(hole => !hole.IsInUse && hole.IsOfLinkage && projection.Shows(hole.At)))
         {
             canvas.Ring(projection.At(hole.At), 3, Theme.Rear, 1.2);
         }
@@ -118,9 +122,9 @@ internal sealed class CarPainter(IRenderContext canvas, SideViewScene scene, Pro
 
     private void Wheel(SceneWheel? wheel, double? ahead)
     {
-        if (wheel is not null && wheel.Radius * projection.Scale < 4 * projection.Area.Height)
+        if (wheel is not null)
         {
-            canvas.DrawPolygon(Flattened(wheel), Theme.Paper, Theme.Line, 2, Exact, null, LineJoin.Round);
+            Tire(wheel);
         }
         else if (ahead is { } at && projection.Shows(new Point(at, 0)))
         {
@@ -136,20 +140,27 @@ internal sealed class CarPainter(IRenderContext canvas, SideViewScene scene, Pro
         }
     }
 
-    // A circle that the ground cuts off, kept within the picture.
-    private ScreenPoint[] Flattened(SceneWheel wheel)
+    // A circle that the ground cuts off and the picture's edge too.
+    private void Tire(SceneWheel wheel)
     {
         const int Count = 96;
-        var points = new ScreenPoint[Count];
-        for (int i = 0; i < Count; i++)
+        ScreenPoint from = Rim(wheel, 0);
+        for (int i = 1; i <= Count; i++)
         {
-            (double sin, double cos) = Math.SinCos(2 * Math.PI * i / Count);
-            ScreenPoint at = projection.At(wheel.Centre.Ahead + (wheel.Radius * sin), Math.Max(0, wheel.Centre.Up + (wheel.Radius * cos)));
-            points[i] = new ScreenPoint(
-                Math.Clamp(at.X, projection.Area.Left, projection.Area.Right), Math.Clamp(at.Y, projection.Area.Top, projection.Area.Bottom));
-        }
+            ScreenPoint to = Rim(wheel, 2 * Math.PI * i / Count), start = from, end = to;
+            if (Clip.Line(projection.Area, ref start, ref end))
+            {
+                canvas.Path([start, end], Theme.Line, 2);
+            }
 
-        return points;
+            from = to;
+        }
+    }
+
+    private ScreenPoint Rim(SceneWheel wheel, double angle)
+    {
+        (double sin, double cos) = Math.SinCos(angle);
+        return projection.At(wheel.Centre.Ahead + (wheel.Radius * sin), Math.Max(0, wheel.Centre.Up + (wheel.Radius * cos)));
     }
 
     private void Unit(SceneUnit unit)

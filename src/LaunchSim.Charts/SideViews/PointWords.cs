@@ -1,4 +1,5 @@
 using System.Globalization;
+using LaunchSim.Scenarios;
 
 namespace LaunchSim.Charts.SideViews;
 
@@ -22,6 +23,11 @@ internal static class PointWords
         _ when Ballast(path) is { } number => $"ballast {number}",
         _ => path,
     };
+
+    /// <summary>The words for a point with its hole.</summary>
+    /// <param name="point">The point.</param>
+    public static string Of(EnteredPoint point) => point.Hole.Length == 0 ? Of(point.Path)
+        : $"{Of(point.Path)}, hole {point.Hole}{(point.IsInUse ? ", in use" : "")}";
 
     /// <summary>The name of a bracket, short: <c>upper body</c>.</summary>
     /// <param name="path">The bracket's path.</param>

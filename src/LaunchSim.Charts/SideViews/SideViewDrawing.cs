@@ -36,8 +36,13 @@ internal static class SideViewDrawing
             }
         }
 
-        car.Parts();
-        lines.Gravity();
+        if (options.HasSurroundings)
+        {
+            car.Surroundings();
+            lines.Gravity();
+        }
+
+        car.Linkage();
         if (options.HasLines)
         {
             lines.Centre();
@@ -96,24 +101,29 @@ internal static class SideViewDrawing
             names.Lines();
         }
 
-        if (!options.NamesParts)
+        if (options.Points is { } points)
         {
-            names.Bars();
-            return;
-        }
-
-        if (options.HasCoordinates)
-        {
-            names.Entered();
-            names.Gravity();
+            names.Entered(points);
         }
         else
         {
-            names.Gravity();
-            names.Parts();
+            names.Bars();
+            if (options.NamesParts)
+            {
+                names.Parts();
+            }
         }
 
-        names.Wheels();
+        if (options.HasLines)
+        {
+            names.InstantCentre();
+        }
+
+        if (options.NamesParts)
+        {
+            names.Gravity();
+            names.Wheels();
+        }
     }
 
     private static IEnumerable<string> Outside(SideViewScene scene, Projection projection, SideViewOptions options)
@@ -124,7 +134,7 @@ internal static class SideViewDrawing
             yield break;
         }
 
-        string[] far = [.. scene.Entered.Where(point => !projection.Shows(point.At)).Select(point => $"{PointWords.Of(point.Path)}{(point.Hole.Length > 0 ? $", hole {point.Hole}" : "")} at {point.Text}")];
+        string[] far = [.. scene.Entered.Where(point => !projection.Shows(point.At)).Select(point => $"{PointWords.Of(point)} at {point.Text}")];
         if (far.Length > 0)
         {
             yield return $"Outside the picture: {string.Join("; ", far)}.";

@@ -11,9 +11,6 @@ namespace LaunchSim.Charts.SideViews;
 /// <summary>Names and numbers of a side view, the most telling first: what finds no place is left out and said.</summary>
 internal sealed class SideViewLabels
 {
-    // Holes nearer to each other than this both ways, in the picture's units, share one label.
-    private const double ApartAlong = 44, ApartUp = 17;
-
     private readonly SideViewScene _scene;
     private readonly Projection _projection;
     private readonly LinePainter _lines;
@@ -30,26 +27,10 @@ internal sealed class SideViewLabels
         KeepOff();
     }
 
-    /// <summary>Names of what is constructed: percent, instant centre, neutral line.</summary>
+    /// <summary>Percent at its line, and the neutral line's name.</summary>
     public void Lines()
     {
-        if (_scene.Line is not { } line)
-        {
-            return;
-        }
-
-        string centre = Centre(line);
-        if (_lines.InstantCentre is { } at)
-        {
-            _ = _labels.Offer(centre, _projection.At(at), _bold with { Color = Theme.Fourth, Gap = 11, Directions = [90, 60, 30, 0, 270, 300, 330] });
-        }
-        else
-        {
-            ScreenPoint edge = _lines.Leaving ?? _lines.BarsEnd ?? _lines.PercentEnd ?? _projection.At(0, 0);
-            _ = _labels.Offer(centre, edge, _bold with { Color = Theme.Fourth, Gap = 12, Directions = [90, 135, 45, 225, 315] });
-        }
-
-        if (_lines.PercentEnd is { } end)
+        if (_scene.Line is { } line && _lines.PercentEnd is { } end)
         {
             _ = _labels.Offer(StaticLineWords.Percent(line.Percent), end, _bold with { Color = Theme.Fourth, Size = _bold.Size + 4, Directions = [0, 20, 340, 90, 180] });
         }
@@ -57,6 +38,25 @@ internal sealed class SideViewLabels
         if (_lines.NeutralEnd is { } neutral)
         {
             _ = _labels.Offer("neutral line, 100 %", neutral, _bold with { Directions = [0, 340, 20, 270, 90] });
+        }
+    }
+
+    /// <summary>The instant centre's name and place.</summary>
+    public void InstantCentre()
+    {
+        if (_scene.Line is not { } line)
+        {
+            return;
+        }
+
+        if (_lines.InstantCentre is { } at)
+        {
+            _ = _labels.Offer(Centre(line), _projection.At(at), _bold with { Color = Theme.Fourth, Gap = 11, Directions = [90, 60, 30, 0, 270, 300, 330] });
+        }
+        else
+        {
+            ScreenPoint edge = _lines.Leaving ?? _lines.BarsEnd ?? _lines.PercentEnd ?? _projection.At(0, 0);
+            _ = _labels.Offer(Centre(line), edge, _bold with { Color = Theme.Fourth, Gap = 12, Directions = [90, 135, 45, 225, 315] });
         }
     }
 
@@ -84,15 +84,11 @@ internal sealed class SideViewLabels
         }
     }
 
-    /// <summary>Names of bars with their angles, holes, springs, dampers, wheelie bar.</summary>
+    /// <summary>Names of holes, springs, dampers, wheelie bar and ballast.</summary>
     public void Parts()
     {
-        foreach (IGrouping<string, SceneHole> bracket in _scene.Holes.GroupBy(hole => hole.Bracket))
-        {
-            Bracket([.. bracket.Where(hole => _projection.Shows(hole.At))]);
-        }
+        new BracketLabels(_scene, _projection, _labels, _plain.Size).Place();
 
-        Bars();
         foreach (SceneUnit unit in _scene.Units.Where(unit => _projection.Shows(Middle(unit.Axle, unit.Body))))
         {
             _ = _labels.Offer(unit.Name, _projection.At(Middle(unit.Axle, unit.Body)), _plain with { Color = Theme.Third, Directions = [180, 0, 150, 30], Gap = 10 });
@@ -129,53 +125,14 @@ internal sealed class SideViewLabels
         }
     }
 
-    /// <summary>Every point with its name and what was entered.</summary>
-    public void Entered()
+    /// <summary>Points with their names and what was entered.</summary>
+    /// <param name="points">The points.</param>
+    public void Entered(IEnumerable<EnteredPoint> points)
     {
-        foreach (EnteredPoint point in _scene.Entered)
+        foreach (EnteredPoint point in points.OrderByDescending(point => point.IsInUse).Where(point => _projection.Shows(point.At)))
         {
-            string hole = point.Hole.Length == 0 ? "" : point.IsInUse ? $", hole {point.Hole}, in use" : $", hole {point.Hole}";
-            if (_projection.Shows(point.At))
-            {
-                _ = _labels.Offer($"{PointWords.Of(point.Path)}{hole}\n{point.Text}", _projection.At(point.At), point.IsInUse ? _plain : _muted);
-            }
+            _ = _labels.Offer($"{PointWords.Of(point)}\n{point.Text}", _projection.At(point.At), point.IsInUse ? _plain : _muted);
         }
-    }
-
-    private void Bracket(SceneHole[] holes)
-    {
-        if (holes.Length == 0)
-        {
-            return;
-        }
-
-        // From the top, and of those level with each other from the rear.
-        holes = [.. holes.OrderByDescending(hole => hole.At.Up).ThenBy(hole => hole.At.Ahead)];
-        bool single = true;
-        for (int i = 0; i < holes.Length && single; i++)
-        {
-            for (int j = 0; j < i && single; j++)
-            {
-                ScreenPoint one = _projection.At(holes[i].At), other = _projection.At(holes[j].At);
-                single = Math.Abs(one.X - other.X) >= ApartAlong || Math.Abs(one.Y - other.Y) >= ApartUp;
-            }
-        }
-
-        if (single)
-        {
-            foreach (SceneHole hole in holes.OrderByDescending(hole => hole.IsInUse))
-            {
-                _ = _labels.Offer(hole.Name, _projection.At(hole.At), (hole.IsInUse ? _bold : _muted) with { Gap = 7, Directions = [0, 180, 20, 340] });
-            }
-
-            return;
-        }
-
-        const int Most = 8;
-        string names = holes.Length <= Most ? string.Join(", ", holes.Select(hole => hole.Name)) : $"{holes[0].Name} to {holes[^1].Name}";
-        string use = holes.FirstOrDefault(hole => hole.IsInUse) is { } used ? $"; {used.Name} in use" : "";
-        SceneHole middle = holes.FirstOrDefault(hole => hole.IsInUse) ?? holes[0];
-        _ = _labels.Offer($"{PointWords.Bracket(middle.Bracket)}, holes from the top:\n{names}{use}", _projection.At(middle.At), _muted with { Directions = [45, 20, 90, 0, 70] });
     }
 
     private string Angle(string bar)

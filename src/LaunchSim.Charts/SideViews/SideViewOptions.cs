@@ -1,3 +1,5 @@
+using LaunchSim.Scenarios;
+
 namespace LaunchSim.Charts.SideViews;
 
 /// <summary>What a side view shows and how large.</summary>
@@ -9,8 +11,8 @@ internal sealed record SideViewOptions
     /// <summary>Height of the labels.</summary>
     public double TextSize { get; init; } = 13;
 
-    /// <summary>Whether each point has its name and its coordinates as they were entered.</summary>
-    public bool HasCoordinates { get; init; }
+    /// <summary>Points to label with their names and what was entered, in the place of the parts' names; those names when null.</summary>
+    public IReadOnlyList<EnteredPoint>? Points { get; init; }
 
     /// <summary>Whether wheelbase, heights and the instant centre's place are drawn as dimensions.</summary>
     public bool HasDimensions { get; init; } = true;
@@ -20,6 +22,9 @@ internal sealed record SideViewOptions
 
     /// <summary>Whether a faint shape of a car stands behind it, to tell the front from the rear.</summary>
     public bool HasBody { get; init; } = true;
+
+    /// <summary>Whether springs, dampers, wheelie bar, ballast and the centre of gravity are drawn beside the linkage.</summary>
+    public bool HasSurroundings { get; init; } = true;
 
     /// <summary>Whether everything is named, and not only the bars and what is constructed from them.</summary>
     public bool NamesParts { get; init; } = true;

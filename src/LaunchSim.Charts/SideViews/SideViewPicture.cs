@@ -9,7 +9,7 @@ namespace LaunchSim.Charts.SideViews;
 /// <summary>The whole car from the side with its instant centre and percent, as a sheet of its own.</summary>
 public static class SideViewPicture
 {
-    private const double Width = 1200, Margin = 28, HeadAndFoot = 180, Lowest = 320, Highest = 640;
+    private const double Width = 1200, Margin = 28, HeadAndFoot = 164, Lowest = 320, Highest = 640;
 
     /// <summary>The picture.</summary>
     /// <param name="report">What the side view tells.</param>
@@ -25,7 +25,7 @@ public static class SideViewPicture
         {
             var sheet = new Sheet(canvas, Width, height, Margin);
             sheet.Head(title, $"{report.Scenario.Name}: {(report.IsStanding ? "the car as it stands, with its ride height, ballast and pressures" : "the car as measured")}, to scale");
-            OxyRect area = sheet.Room(54);
+            OxyRect area = sheet.Room(44);
             DrawnSideView drawn = SideViewDrawing.Draw(canvas, area, scene, readout);
             sheet.Foot([.. drawn.Notes, "An instant centre on the neutral line is 100 %: above it the body is pushed up off the axle, below it the body squats."]);
         });

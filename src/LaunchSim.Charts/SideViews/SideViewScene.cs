@@ -95,7 +95,11 @@ public sealed record SceneBar(string Name, Point? Axle, Point? Body);
 /// <param name="Name">The hole's name.</param>
 /// <param name="At">Where it is.</param>
 /// <param name="IsInUse">Whether it is the one in use.</param>
-public sealed record SceneHole(string Bracket, string Name, Point At, bool IsInUse);
+public sealed record SceneHole(string Bracket, string Name, Point At, bool IsInUse)
+{
+    /// <summary>Whether it is one of the linkage, not of a spring or damper.</summary>
+    public bool IsOfLinkage => Bracket.StartsWith("rear.linkage.", StringComparison.Ordinal);
+}
 
 /// <summary>A spring, a damper, or both on the same mounts.</summary>
 /// <param name="Name">What it is: <c>spring</c>, <c>damper</c>, <c>spring and damper</c>.</param>

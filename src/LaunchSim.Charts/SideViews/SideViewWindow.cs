@@ -55,12 +55,13 @@ internal readonly record struct SideViewWindow(double Left, double Bottom, doubl
 
     /// <summary>The linkage with the wheel's centre, larger.</summary>
     /// <param name="scene">The scene.</param>
-    public static SideViewWindow Rear(SideViewScene scene)
+    /// <param name="hasUnits">Whether springs and dampers are in it too.</param>
+    public static SideViewWindow Rear(SideViewScene scene, bool hasUnits = true)
     {
         double wheelbase = scene.Wheelbase ?? GuessedWheelbase;
         var window = new SideViewWindow(-0.03 * wheelbase, 0, 0.1 * wheelbase, 0.15 * wheelbase);
         var points = new SideViewWindow(-0.35 * wheelbase, 0, 0.6 * wheelbase, 0.5 * wheelbase);
-        IEnumerable<Point> near = LinkagePoints(scene).Concat(scene.RearWheel is { } wheel ? [wheel.Centre] : []);
+        IEnumerable<Point> near = (hasUnits ? RearPoints(scene) : LinkagePoints(scene)).Concat(scene.RearWheel is { } wheel ? [wheel.Centre] : []);
         foreach (Point point in near.Where(points.Holds))
         {
             window = window.With(point, 0.02 * wheelbase) with { Bottom = 0 };
@@ -77,11 +78,13 @@ internal readonly record struct SideViewWindow(double Left, double Bottom, doubl
 
     private static IEnumerable<Point> LinkagePoints(SideViewScene scene) =>
         scene.Bars.SelectMany(bar => new[] { bar.Axle, bar.Body }).OfType<Point>()
-            .Concat(scene.Holes.Select(hole => hole.At))
-            .Concat(scene.Units.SelectMany(unit => new[] { unit.Axle, unit.Body }));
+            .Concat(scene.Holes.Where(hole => hole.IsOfLinkage).Select(hole => hole.At));
+
+    private static IEnumerable<Point> RearPoints(SideViewScene scene) =>
+        LinkagePoints(scene).Concat(scene.Holes.Select(hole => hole.At)).Concat(scene.Units.SelectMany(unit => new[] { unit.Axle, unit.Body }));
 
     private static IEnumerable<Point> Points(SideViewScene scene) =>
-        LinkagePoints(scene).Concat(scene.Ballast)
+        RearPoints(scene).Concat(scene.Ballast)
             .Concat(scene.CentreOfGravity is { } centre ? [centre, centre with { Up = centre.Up + scene.CentreOfGravityDoubt }] : [])
             .Concat(scene.WheelieBar is { } wheel ? [wheel] : []);
 }
