@@ -24,7 +24,7 @@ internal sealed record LabelStyle
     public bool On { get; init; }
 
     /// <summary>How much farther than its gap an offered label may go to find a place.</summary>
-    public double Farthest { get; init; } = double.PositiveInfinity;
+    public double Farthest { get; init; } = 150;
 }
 
 /// <summary>A label where it was put.</summary>
@@ -45,14 +45,14 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     private static readonly double[] Distances = [0, 6, 14, 24, 38, 56, 80, 110, 150];
 
     // What a label pays: covering text is out of the question, crossing a curve is bad, distance and a worse side cost a little.
-    private const double Covering = 1e6, Crossing = 60, CrossingLeader = 300, LeaderOverCurve = 25, ForDistance = 1, ForSide = 4, ForAnchor = 2;
+    private const double Covering = 1e6, Crossing = 60, ForDistance = 1, ForSide = 4, ForAnchor = 2;
     private const double LeaderFrom = 16;
+
+    // A label must not stand on another one's line, nor its own line run through another label or across curves.
+    private const double OnLeader = 300, LeaderThroughLabel = 300, LeaderOverCurve = 25;
 
     // Curves are kept by columns of this width, in pieces of no less than this length: labels ask often.
     private const double ColumnWidth = 24, Piece = 3;
-
-    // How finely the whole area is searched when there is no free place near the point.
-    private const double SearchAcross = 12, SearchDown = 6;
 
     private readonly List<OxyRect> _taken = [];
     private readonly List<(ScreenPoint From, ScreenPoint To)>?[] _curves = new List<(ScreenPoint, ScreenPoint)>?[Math.Max(1, (int)Math.Ceiling(bounds.Width / ColumnWidth))];
@@ -94,7 +94,7 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         }
     }
 
-    /// <summary>Puts a label beside a point and draws it, in the least bad place when no free one is left.</summary>
+    /// <summary>Puts a label beside a point and draws it.</summary>
     /// <param name="text">What it says; may have several lines.</param>
     /// <param name="at">Its point.</param>
     /// <param name="style">How it is written.</param>
@@ -107,10 +107,11 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     public PlacedLabel Place(string text, IReadOnlyList<ScreenPoint> anchors, LabelStyle? style = null)
     {
         style ??= new LabelStyle();
-        Candidate best = Best(text, anchors, style, double.PositiveInfinity);
+        OxySize size = SizeOf(text, style);
+        Candidate best = Beside(size, anchors, style, double.PositiveInfinity);
         if (best.Cost >= Covering)
         {
-            Anywhere(text, anchors[0], style, ref best);
+            Anywhere(anchors[0], size, ref best);
         }
 
         return Put(text, style, best);
@@ -124,7 +125,7 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     public bool Offer(string text, ScreenPoint at, LabelStyle? style = null)
     {
         style ??= new LabelStyle();
-        Candidate best = Best(text, [at], style, style.Farthest);
+        Candidate best = Beside(SizeOf(text, style), [at], style, style.Farthest);
         if (best.Cost >= Covering)
         {
             _dropped.Add(text);
@@ -135,17 +136,16 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         return true;
     }
 
-    /// <summary>Puts a label where it is wanted, if it covers nothing there and crosses nothing.</summary>
+    /// <summary>Puts a label right above or below a point, if it covers nothing there and crosses nothing.</summary>
     /// <param name="text">What it says; may have several lines.</param>
-    /// <param name="at">The middle of its upper or lower edge.</param>
-    /// <param name="above">Whether it stands above that point or below it.</param>
+    /// <param name="at">The point.</param>
+    /// <param name="above">Whether it stands above it or below it.</param>
     /// <param name="style">How it is written.</param>
     /// <returns>Whether it was put.</returns>
     public bool TryPut(string text, ScreenPoint at, bool above, LabelStyle style)
     {
-        OxySize size = canvas.MeasureText(text, Theme.FontFamily, style.Size, style.Weight);
-        var candidate = new Candidate(Beside(at, size, above ? 90 : 270, style.Gap), at, 0, 0);
-        bool isFree = Cost(candidate.Area, Crossing) == 0;
+        var candidate = new Candidate(Beside(at, SizeOf(text, style), above ? 90 : 270, style.Gap), at, 0, 0);
+        bool isFree = Cost(candidate, Crossing) == 0;
         if (isFree)
         {
             _ = Put(text, style, candidate);
@@ -154,20 +154,10 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         return isFree;
     }
 
-    private static bool IsDrawn(ScreenPoint point) => double.IsFinite(point.X) && double.IsFinite(point.Y);
+    private OxySize SizeOf(string text, LabelStyle style) => canvas.MeasureText(text, Theme.FontFamily, style.Size, style.Weight);
 
-    private PlacedLabel Put(string text, LabelStyle style, Candidate best)
+    private Candidate Beside(OxySize size, IReadOnlyList<ScreenPoint> anchors, LabelStyle style, double farthest)
     {
-        Draw(text, style, best);
-        _taken.Add(best.Area.Grown(2));
-        var placed = new PlacedLabel(text, best.Area, best.Cost < Covering);
-        _placed.Add(placed);
-        return placed;
-    }
-
-    private Candidate Best(string text, IReadOnlyList<ScreenPoint> anchors, LabelStyle style, double farthest)
-    {
-        OxySize size = canvas.MeasureText(text, Theme.FontFamily, style.Size, style.Weight);
         double[] directions = style.Directions.Count > 0 ? [.. style.Directions, .. AllAround.Except(style.Directions)] : AllAround;
         var best = new Candidate(default, anchors[0], 0, double.PositiveInfinity);
         for (int d = 0; d < Distances.Length && Distances[d] <= farthest && best.Cost > ForDistance * Distances[d]; d++)
@@ -190,41 +180,53 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         return best;
     }
 
-    // Nothing was free near its points: the nearest free place in the whole area, so long as there is one.
-    private void Anywhere(string text, ScreenPoint at, LabelStyle style, ref Candidate best)
+    private PlacedLabel Put(string text, LabelStyle style, Candidate best)
     {
-        OxySize size = canvas.MeasureText(text, Theme.FontFamily, style.Size, style.Weight);
-        for (double top = bounds.Top; top + size.Height <= bounds.Bottom; top += SearchDown)
-        {
-            for (double left = bounds.Left; left + size.Width <= bounds.Right; left += SearchAcross)
-            {
-                var area = new OxyRect(left, top, size.Width, size.Height);
-                double far = at.DistanceTo(area.Center);
-                Try(new(area, at, far, ForDistance * far), ref best);
-            }
-        }
+        Draw(text, best.At, style, best.Area, best.Far);
+        _taken.Add(best.Area.Grown(2));
+        var placed = new PlacedLabel(text, best.Area, best.Cost < Covering);
+        _placed.Add(placed);
+        return placed;
     }
 
     private void Try(Candidate candidate, ref Candidate best)
     {
-        if (candidate.Cost >= best.Cost)
-        {
-            return;
-        }
-
-        double cost = candidate.Cost + Cost(candidate.Area, best.Cost - candidate.Cost);
-        if (cost < best.Cost && candidate.Far >= LeaderFrom)
-        {
-            cost += LeaderCost(candidate.At, candidate.Area);
-        }
-
-        if (cost < best.Cost)
+        if (candidate.Cost < best.Cost && candidate.Cost + Cost(candidate, best.Cost - candidate.Cost) is double cost && cost < best.Cost)
         {
             best = candidate with { Cost = cost };
         }
     }
 
+    // Nothing was free near its points: the nearest free place in the whole area, so long as there is one.
+    private void Anywhere(ScreenPoint at, OxySize size, ref Candidate best)
+    {
+        for (double top = bounds.Top; top + size.Height <= bounds.Bottom; top += 6)
+        {
+            for (double left = bounds.Left; left + size.Width <= bounds.Right; left += 12)
+            {
+                var area = new OxyRect(left, top, size.Width, size.Height);
+                double far = Math.Sqrt(Squared(left + (size.Width / 2) - at.X) + Squared(top + (size.Height / 2) - at.Y));
+                Try(new(area, at, far, ForDistance * far), ref best);
+            }
+        }
+    }
+
+    private static double Squared(double x) => x * x;
+
     private static OxyRect Around(ScreenPoint at, OxySize size) => new(at.X - (size.Width / 2), at.Y - (size.Height / 2), size.Width, size.Height);
+
+    private void Add(ScreenPoint from, ScreenPoint to)
+    {
+        int first = Column(Math.Min(from.X, to.X)), last = Column(Math.Max(from.X, to.X));
+        for (int column = first; column <= last; column++)
+        {
+            (_curves[column] ??= []).Add((from, to));
+        }
+    }
+
+    private int Column(double x) => (int)Math.Clamp((x - bounds.Left) / ColumnWidth, 0, _curves.Length - 1);
+
+    private static bool IsDrawn(ScreenPoint point) => double.IsFinite(point.X) && double.IsFinite(point.Y);
 
     private static OxyRect Beside(ScreenPoint at, OxySize size, double degrees, double distance)
     {
@@ -235,22 +237,23 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
             at.X + (x * distance) + ((x - 1) * size.Width / 2), at.Y + (y * distance) + ((y - 1) * size.Height / 2), size.Width, size.Height);
     }
 
-    private void Draw(string text, LabelStyle style, Candidate best)
+    private void Draw(string text, ScreenPoint at, LabelStyle style, OxyRect area, double far)
     {
-        if (best.Far >= LeaderFrom)
+        if (far >= LeaderFrom)
         {
-            ScreenPoint end = Nearest(best.At, best.Area);
-            _leaders.Add((best.At, end));
-            canvas.DrawLine([best.At, end], Theme.Line, 1, EdgeRenderingMode.PreferGeometricAccuracy);
+            ScreenPoint end = Nearest(at, area);
+            _leaders.Add((at, end));
+            canvas.DrawLine([at, end], Theme.Line, 1, EdgeRenderingMode.PreferGeometricAccuracy);
         }
 
-        canvas.DrawRectangle(best.Area.Grown(1), OxyColor.FromAColor(215, Theme.Paper), OxyColors.Undefined, 0, EdgeRenderingMode.PreferGeometricAccuracy);
-        canvas.DrawText(new ScreenPoint(best.Area.Left, best.Area.Top), text, style.Color, Theme.FontFamily, style.Size, style.Weight);
+        canvas.DrawRectangle(area.Grown(1), OxyColor.FromAColor(215, Theme.Paper), OxyColors.Undefined, 0, EdgeRenderingMode.PreferGeometricAccuracy);
+        canvas.DrawText(new ScreenPoint(area.Left, area.Top), text, style.Color, Theme.FontFamily, style.Size, style.Weight);
     }
 
     // Never more than it takes to know that the place is not the best one.
-    private double Cost(OxyRect area, double enough)
+    private double Cost(Candidate candidate, double enough)
     {
+        OxyRect area = candidate.Area;
         double cost = area.Left < bounds.Left || area.Right > bounds.Right || area.Top < bounds.Top || area.Bottom > bounds.Bottom ? Covering : 0;
         foreach (OxyRect taken in _taken)
         {
@@ -260,29 +263,32 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         OxyRect grown = area.Grown(1);
         foreach ((ScreenPoint from, ScreenPoint to) in _leaders)
         {
-            cost += Clip.Meets(grown, from, to) ? CrossingLeader : 0;
+            cost += Clip.Meets(grown, from, to) ? OnLeader : 0;
         }
 
         int first = Column(grown.Left), last = Column(grown.Right);
-        for (int column = first; column <= last && cost < enough; column++)
+        for (int column = first; column <= last; column++)
         {
             foreach ((ScreenPoint from, ScreenPoint to) in _curves[column] ?? [])
             {
+                if (cost >= enough)
+                {
+                    return cost;
+                }
+
                 cost += IsFirst(column, first, from, to) && Clip.Meets(grown, from, to) ? Crossing : 0;
             }
         }
 
-        return cost;
+        return candidate.Far < LeaderFrom || cost >= enough ? cost : cost + LeaderCost(candidate.At, Nearest(candidate.At, area));
     }
 
-    // A line back to the point that runs through another label is taken for that label's.
-    private double LeaderCost(ScreenPoint at, OxyRect area)
+    private double LeaderCost(ScreenPoint at, ScreenPoint end)
     {
-        ScreenPoint end = Nearest(at, area);
         double cost = 0;
         foreach (PlacedLabel label in _placed)
         {
-            cost += Clip.Meets(label.Area, at, end) ? CrossingLeader : 0;
+            cost += Clip.Meets(label.Area, at, end) ? LeaderThroughLabel : 0;
         }
 
         int first = Column(Math.Min(at.X, end.X)), last = Column(Math.Max(at.X, end.X));
@@ -303,17 +309,6 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
 
     private static ScreenPoint Nearest(ScreenPoint at, OxyRect area) =>
         new(Math.Clamp(at.X, area.Left, area.Right), Math.Clamp(at.Y, area.Top, area.Bottom));
-
-    private void Add(ScreenPoint from, ScreenPoint to)
-    {
-        int last = Column(Math.Max(from.X, to.X));
-        for (int column = Column(Math.Min(from.X, to.X)); column <= last; column++)
-        {
-            (_curves[column] ??= []).Add((from, to));
-        }
-    }
-
-    private int Column(double x) => (int)Math.Clamp((x - bounds.Left) / ColumnWidth, 0, _curves.Length - 1);
 
     // A place for a label, the point that it belongs to, how far away that is, and what it costs so far.
     private readonly record struct Candidate(OxyRect Area, ScreenPoint At, double Far, double Cost);

@@ -22,6 +22,9 @@ internal sealed class Plot
     // From one point of a curve to the next on the canvas at the most: names look for their place at the points.
     private const double Stride = 8;
 
+    // A number at the upper end of the axis stands out by that much.
+    private const double HalfNumber = 8;
+
     private const int Anchors = 28;
     private const double NearCurve = 60;
     private const EdgeRenderingMode Exact = EdgeRenderingMode.PreferGeometricAccuracy;
@@ -48,7 +51,7 @@ internal sealed class Plot
             Culture = CultureInfo.InvariantCulture,
             DefaultFont = Theme.FontFamily,
             Padding = new OxyThickness(0),
-            PlotMargins = new OxyThickness(Left, 0, Right, Below),
+            PlotMargins = new OxyThickness(Left, HalfNumber, Right, Below),
             PlotAreaBorderThickness = new OxyThickness(0),
             IsLegendVisible = false,
         };
@@ -115,7 +118,7 @@ internal sealed class Plot
             _canvas.DrawRectangle(new OxyRect(left, Area.Top, Area.Right - left, Area.Height), Theme.Squeezed, OxyColors.Undefined, 0, Exact);
         }
 
-        var whole = new OxyRect(Area.Left - Left, Area.Top, Area.Width + Left + Right, Area.Height + Below);
+        var whole = new OxyRect(Area.Left - Left, Area.Top - HalfNumber, Area.Width + Left + Right, Area.Height + HalfNumber + Below);
         ((IPlotModel)_model).Update(true);
         ((IPlotModel)_model).Render(_canvas, whole);
         if (_up.Minimum <= 0 && _up.Maximum > 0)

@@ -24,7 +24,7 @@ internal static class RearLoadPanel
 
         return force.IsZero(hit - standing)
             ? $"The rear tyres never carry more than the {force.Text(standing)} of the standing car"
-            : $"The rear tyres carry {force.Text(hit)} in the hit and {(low <= 0 ? "nothing" : force.Text(low))} at the low point after it";
+            : $"The rear tyres carry {force.Text(hit)} in the hit{(HasLow(view) ? $" and {(low <= 0 ? "nothing" : force.Text(low))} at the low point after it" : ", where the run ends")}";
     }
 
     /// <summary>The same in few words.</summary>
@@ -32,10 +32,15 @@ internal static class RearLoadPanel
     public static string Heading(LaunchView view)
     {
         Scale force = view.Readout.Force;
-        return view["hit_n"] is { } hit && view["lowest_rear_load_after_hit_n"] is { } low
-            ? $"Rear tyres: {force.Text(hit)} in the hit, {(low <= 0 ? "nothing" : force.Text(low))} at the low point"
-            : "Rear tyres";
+        return view["hit_n"] is not { } hit || view["lowest_rear_load_after_hit_n"] is not { } low ? "Rear tyres"
+            : HasHit(view, hit) ? $"Rear tyres: {force.Text(hit)} in the hit{(HasLow(view) ? $", {(low <= 0 ? "nothing" : force.Text(low))} at the low point" : "")}"
+            : $"Rear tyres: no hit, {(low <= 0 ? "nothing" : force.Text(low))} at the least";
     }
+
+    private static bool HasHit(LaunchView view, double hit) => !view.Readout.Force.IsZero(hit - view.Run.Solution.Car.Standing.RearLoad);
+
+    // A run may end while the load still rises.
+    private static bool HasLow(LaunchView view) => view["hit_time_s"] < view["lowest_rear_load_after_hit_time_s"];
 
     /// <summary>Draws the loads.</summary>
     /// <param name="page">The page.</param>
@@ -57,12 +62,12 @@ internal static class RearLoadPanel
         Curve? frontStill = front ? plot.Level(frontStanding, Pen.Reference with { Color = Theme.Front }) : null;
         Curve ahead = plot.Line(frontLoad, Pen.Front), behind = plot.Line(rearLoad, Pen.Rear);
         plot.Draw();
-        if (view["hit_n"] is { } hit && view["hit_time_s"] is { } hitAt && !force.IsZero(hit - standing.RearLoad))
+        if (view["hit_n"] is { } hit && view["hit_time_s"] is { } hitAt && HasHit(view, hit))
         {
             plot.Mark(hitAt, hit / force.Factor, $"hit {force.Text(hit)}", Theme.Rear);
         }
 
-        if (view["lowest_rear_load_after_hit_n"] is { } low && view["lowest_rear_load_after_hit_time_s"] is { } lowAt)
+        if (view["lowest_rear_load_after_hit_n"] is { } low && view["lowest_rear_load_after_hit_time_s"] is { } lowAt && HasLow(view))
         {
             plot.Mark(lowAt, low / force.Factor, $"low point {force.Text(low)}", Theme.Rear, above: false);
         }
