@@ -43,6 +43,9 @@ public static class TravelPicture
             Scale place = readout.Place;
             double percent = double.IsFinite(standing.Percent) ? standing.Percent : 100;
 
+            // A point that is far away ahead has no place up either.
+            double Near(StaticLine line, double value) => Math.Abs(line.InstantCentreAhead - (double.IsFinite(standing.InstantCentreAhead) ? standing.InstantCentreAhead : 0)) <= reach ? value : double.NaN;
+
             DataPoint[] percents = Points(course, readout, row => row.Line.Percent, percent, FarPercent, 1);
             Panel(canvas, course, readout, new OxyRect(left, top, width, heights[0]), percents, 100, "Percent anti-squat, %", false, plot =>
             {
@@ -52,10 +55,10 @@ public static class TravelPicture
                 }
             });
             top += heights[0] + Plot.Above + 12;
-            DataPoint[] ahead = Points(course, readout, row => row.Line.InstantCentreAhead, standing.InstantCentreAhead, reach, place.Factor);
+            DataPoint[] ahead = Points(course, readout, row => Near(row.Line, row.Line.InstantCentreAhead), standing.InstantCentreAhead, reach, place.Factor);
             Panel(canvas, course, readout, new OxyRect(left, top, width, heights[1]), ahead, null, $"Instant centre ahead of the rear axle, {place.Unit}", false, plot => MarkPlace(plot, standing.InstantCentreAhead, place));
             top += heights[1] + Plot.Above + 12;
-            DataPoint[] up = Points(course, readout, row => row.Line.InstantCentreUp, standing.InstantCentreUp, reach, place.Factor);
+            DataPoint[] up = Points(course, readout, row => Near(row.Line, row.Line.InstantCentreUp), standing.InstantCentreUp, reach, place.Factor);
             Panel(canvas, course, readout, new OxyRect(left, top, width, heights[2]), up, null, $"Instant centre above the ground, {place.Unit}", true, plot => MarkPlace(plot, standing.InstantCentreUp, place));
             canvas.Text($"body above standing, {readout.Travel.Unit}", new ScreenPoint(left + width, top + heights[2] + Plot.Below), Theme.Small, Theme.Muted, Theme.Normal, HorizontalAlignment.Right, VerticalAlignment.Bottom);
             sheet.Foot(Notes(report, course, percents, ahead));
