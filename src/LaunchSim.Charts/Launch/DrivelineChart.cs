@@ -53,6 +53,6 @@ internal sealed class DrivelineChart : LaunchChart
     }
 
     // The driveshaft turns with the rims over the housing; with no gear in there is no input speed.
-    private static double Input(EngineDriveline line, in Observation seen) =>
+    internal static double Input(EngineDriveline line, in Observation seen) =>
         seen.Gear >= 1 ? line.Ratios[(int)seen.Gear - 1] * line.FinalDrive * (seen.WheelSpeed + seen.PitchRate + seen.PinionRate) : double.NaN;
 }

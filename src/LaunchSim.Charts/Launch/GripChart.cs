@@ -41,7 +41,7 @@ internal sealed class GripChart : LaunchChart
         if (view["grip_margin_lowest_ratio"] is { } margin && view["grip_margin_lowest_time_s"] is { } at)
         {
             view.Run.Solution.At(at, out Observation seen);
-            upper.Mark(at, seen.RearThrust / force.Factor, $"{Spare(margin)} to spare", Theme.Rear, above: false);
+            upper.Mark(at, seen.RearThrust / force.Factor, Readout.Percent.IsZero(100 * margin) ? "no grip to spare" : $"{Spare(margin)} to spare", Theme.Rear, above: false);
         }
 
         upper.Name(available, "available grip");

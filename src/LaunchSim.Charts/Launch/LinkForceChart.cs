@@ -36,7 +36,7 @@ internal sealed class LinkForceChart : LaunchChart
     }
 
     public override string Explanation(LaunchView view) => view.Car.Rear.Linkage is LadderBar
-        ? "Upward force on the body at the ladder bars' pivot, both bars together. What they push along the track is left out: it is the thrust but for the axle's inertia."
+        ? "Upward force on the body at the pivot, both bars together. Their push along the track, the thrust but for the axle's inertia, is left out."
         : "Forces along the bars, one side: pull above zero, push below. These are the model's bars; whether yours are strong enough they cannot say.";
 
     public override void Draw(ChartPage page)
