@@ -49,7 +49,7 @@ internal sealed class DamperTableChart : LaunchChart
     {
         LaunchView view = page.View;
         Scale speed = view.Readout.ShaftSpeed, force = view.Readout.Force;
-        DataPoint[] path = [.. view.Course.Seen.Select(one => new DataPoint(speedOf(one) / speed.Factor, -forceOf(one) / force.Factor))];
+        DataPoint[] path = [.. view.Course.Against(speedOf, speed).Zip(view.Course.Against(forceOf, force), (speeds, forces) => new DataPoint(speeds.Y, -forces.Y))];
         var across = Extent.Of(path.Select(point => point.X), LeastSpeed / speed.Factor);
         (DataPoint[] extension, DataPoint[] compression) = law is DamperTables tables
             ? (Row(tables.Extension, 1, across.High, speed, force), Row(tables.Compression, -1, -across.Low, speed, force))
@@ -110,7 +110,7 @@ internal sealed class DamperTableChart : LaunchChart
     private static Observation? Fastest(LaunchView view, ObservationReader speedOf)
     {
         Observation? most = null;
-        foreach (Observation one in view.Course.Seen)
+        foreach (ref readonly Observation one in view.Course.Seen)
         {
             if (one.Time <= First && !(most is { } before && Math.Abs(speedOf(before)) >= Math.Abs(speedOf(one))))
             {

@@ -18,7 +18,7 @@ internal sealed class DrivelineChart : LaunchChart
     {
         Scale rotation = Readout.Rotation;
         double start = ((EngineDriveline)view.Car.Driveline).Engine.LaunchSpeed;
-        double lowest = view.Course.Seen.Select(one => one.EngineSpeed).DefaultIfEmpty(start).Min();
+        double lowest = view.Course.Largest((in Observation o) => -o.EngineSpeed) is var least && double.IsNaN(least) ? start : -least;
         string engine = rotation.IsZero(start - lowest) ? $"The engine never falls below its {rotation.Text(start)}" : $"The engine falls from {rotation.Text(start)} to {rotation.Text(lowest)}";
         return view["clutch_locks_s"] is { } locks ? $"{engine}; the clutch locks at {Readout.Time.Text(locks)}"
             : ((EngineDriveline)view.Car.Driveline).Coupling is Clutch ? $"{engine}; the clutch never locks"

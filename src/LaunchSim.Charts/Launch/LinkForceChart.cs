@@ -20,10 +20,10 @@ internal sealed class LinkForceChart : LaunchChart
         Scale force = view.Readout.Force;
         if (view.Car.Rear.Linkage is LadderBar)
         {
-            double most = view.Course.Seen.Select(one => Lift(view, one)).DefaultIfEmpty(0).MaxBy(Math.Abs);
-            return most >= 0
-                ? $"The ladder bars lift the body with up to {force.Text(most)}"
-                : $"The ladder bars pull the body down with up to {force.Text(-most)}";
+            double up = view.Course.Largest((in Observation o) => Lift(view, o)), down = view.Course.Largest((in Observation o) => -Lift(view, o));
+            return double.IsNaN(up) ? "The ladder bars lift nothing"
+                : up >= down ? $"The ladder bars lift the body with up to {force.Text(up)}"
+                : $"The ladder bars pull the body down with up to {force.Text(down)}";
         }
 
         return $"The lower bars {Most("lower")}, the upper bars {Most("upper")}, each side";

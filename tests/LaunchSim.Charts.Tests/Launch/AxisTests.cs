@@ -83,7 +83,7 @@ public class AxisTests
     [InlineData(new[] { -10.0, 0 }, -11.2, 0)]
     [InlineData(new[] { -1e-12, 10.0 }, 0, 11.2)]
     [InlineData(new[] { -1e-12, 0.0 }, 0, 1.12)]
-    [InlineData(new[] { -0.5, 0.1 }, -1.012, 0.22)]
+    [InlineData(new[] { -0.5, 0.1 }, -1.02, 0.22)]
     public void Extent_AnyValues_HoldsThemAndZero(double[] values, double low, double high)
     {
         var extent = Extent.Of(values, 1);

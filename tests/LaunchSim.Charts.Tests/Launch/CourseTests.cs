@@ -14,11 +14,11 @@ public class CourseTests
     public void Course_AnyLaunch_IsDenseFromReleaseToEnd(string name)
     {
         LaunchView view = Launches.Of(name);
-        IReadOnlyList<Observation> seen = view.Course.Seen;
+        Observation[] seen = view.Course.Seen.ToArray();
 
         Assert.Equal(0, seen[0].Time);
         Assert.Equal(view.Duration, seen[^1].Time);
-        for (int i = 1; i < seen.Count; i++)
+        for (int i = 1; i < seen.Length; i++)
         {
             Assert.InRange(seen[i].Time - seen[i - 1].Time, 0, 1e-3 + 1e-12);
         }
@@ -29,7 +29,7 @@ public class CourseTests
     {
         LaunchView view = Launches.Of("clutch-car");
         double shift = view["first_shift_s"]!.Value;
-        Observation[] there = [.. view.Course.Seen.Where(one => Math.Abs(one.Time - shift) < 1e-9)];
+        Observation[] there = [.. view.Course.Seen.ToArray().Where(one => Math.Abs(one.Time - shift) < 1e-9)];
 
         Assert.Contains(there, one => one.AxleTorque > 1000);
         Assert.Contains(there, one => one.AxleTorque == 0);
@@ -52,7 +52,7 @@ public class CourseTests
         LaunchView view = Launches.Of(name);
         double standing = view.Run.Solution.Car.Standing.RearLoad;
         (double[] Upper, double[] Lower)[] edges = LoadPathChart.Stack(view.Course, standing);
-        for (int i = 0; i < view.Course.Seen.Count; i++)
+        for (int i = 0; i < view.Course.Seen.Length; i++)
         {
             for (int path = 1; path < edges.Length; path++)
             {
@@ -71,7 +71,7 @@ public class CourseTests
         LaunchView view = Launches.Of("clutch-car");
         double locks = view["clutch_locks_s"]!.Value, shift = view["first_shift_s"]!.Value;
         var line = (LaunchSim.Vehicle.EngineDriveline)view.Car.Driveline;
-        Observation[] locked = [.. view.Course.Seen.Where(one => one.Time > locks && one.Time < shift)];
+        Observation[] locked = [.. view.Course.Seen.ToArray().Where(one => one.Time > locks && one.Time < shift)];
 
         Assert.True(locked.Length > 100);
         Assert.All(locked, one => Assert.Equal(one.EngineSpeed, DrivelineChart.Input(line, one), 1e-9 * one.EngineSpeed));

@@ -129,7 +129,7 @@ public class LaunchChartTests
     [Fact]
     public void Draw_RunThatStopped_SaysAndMarksIt()
     {
-        LaunchView view = Launches.Of("stalls");
+        LaunchView view = Launches.Of("test-stalls");
         foreach (Drawn drawn in All(view))
         {
             Assert.Contains("The run stopped at", drawn.Text, StringComparison.Ordinal);
@@ -138,7 +138,7 @@ public class LaunchChartTests
     }
 
     [Theory]
-    [InlineData("run.duration", "0.000001 s")]
+    [InlineData("run.duration", "0.001 s")]
     [InlineData("run.duration", "0.05 s")]
     [InlineData("driveline.torque", "0 0 0 0 0 lb-ft")]
     public void Draw_RunWithLittleInIt_IsDrawn(string path, string value)
@@ -157,7 +157,7 @@ public class LaunchChartTests
         cancelled.Cancel();
         LaunchSolution none = LaunchSimulation.Solve(whole.Car, whole.Run.Scenario.Run, cancelled.Token);
         Assert.Equal(0, none.Steps);
-        foreach (Drawn drawn in All(new LaunchView(LaunchOutcome.Of(whole.Run.Scenario, none), whole.Readout, "LaunchSim 0.0.0")))
+        foreach (Drawn drawn in All(new LaunchView(LaunchOutcome.Read(whole.Run.Scenario, none), whole.Readout, "LaunchSim 0.0.0")))
         {
             drawn.IsReadable(drawn.Name);
         }

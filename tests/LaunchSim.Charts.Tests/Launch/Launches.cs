@@ -19,12 +19,12 @@ internal static class Launches
     ];
 
     /// <summary>Names of all scenarios.</summary>
-    public static IEnumerable<string> Names => Files.Select(file => Path.GetFileNameWithoutExtension(file)!);
+    public static IEnumerable<string> Names => Files.Select(Named);
 
     /// <summary>One scenario's launch in its own units, with some values changed.</summary>
     public static LaunchView Of(string name, params (string Path, string Value)[] set)
     {
-        ReadResult read = StandingCheck.Reader(ReadPurpose.Run).Read(Array.Find(Files, file => Path.GetFileNameWithoutExtension(file) == name)!, set);
+        ReadResult read = StandingCheck.Reader(ReadPurpose.Run).Read(Array.Find(Files, file => Named(file) == name)!, set);
         Assert.Empty(read.Errors);
         return Of(read.Scenario!, read.Scenario!.UnitSystem);
     }
@@ -44,6 +44,9 @@ internal static class Launches
             }
         }
     }
+
+    // Some names are in both folders.
+    private static string Named(string file) => (file.Contains("tests", StringComparison.Ordinal) ? "test-" : "") + Path.GetFileNameWithoutExtension(file);
 
     private static LaunchView Of(Scenario scenario, UnitSystem units) =>
         new(LaunchOutcome.Of(scenario, CancellationToken.None), new Readout(units), "LaunchSim 0.0.0");
@@ -75,7 +78,7 @@ internal static class Launches
             changes.Add(("name", new string('W', random.Next(1, 300))));
         }
 
-        if (Path.GetFileNameWithoutExtension(file) is "squats" or "parallel")
+        if (Named(file) is "test-squats" or "test-parallel")
         {
             May(1, "rear.linkage.upper.body", "in", 1, 1);
             changes[^1] = ("rear.linkage.upper.body", string.Create(CultureInfo.InvariantCulture, $"{random.Next(80, 190) / 10.0} {random.Next(105, 210) / 10.0} in"));
