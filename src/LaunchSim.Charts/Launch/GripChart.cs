@@ -1,3 +1,4 @@
+using System.Globalization;
 using LaunchSim.Charts.Drawing;
 using LaunchSim.Dynamics;
 using LaunchSim.Figures;
@@ -50,7 +51,7 @@ internal sealed class GripChart : LaunchChart
         Curve level = lower.Level(peak, Pen.Reference);
         Curve slips = lower.Line(slip, Pen.Rear);
         lower.Draw();
-        lower.Name(level, $"past {peak:0.###} the grip falls");
+        lower.Name(level, string.Create(CultureInfo.InvariantCulture, $"past {peak:0.###} the grip falls"));
         lower.Name(slips, "slip");
         lanes.Draw(page.Canvas, upper);
         page.Finish(time, upper, lower);

@@ -128,7 +128,7 @@ internal sealed class LoadPathChart : LaunchChart
             anchors.Add((plot.At(course.Seen[i].Time, middle / force.Factor), Math.Max(up, down)));
         }
 
-        ScreenPoint[] best = [.. anchors.Where(anchor => anchor.Thickness > 0).OrderByDescending(anchor => anchor.Thickness).Select(anchor => anchor.Point).Take(12)];
+        ScreenPoint[] best = [.. anchors.Where(anchor => anchor.Thickness > 0).OrderByDescending(anchor => anchor.Thickness).Select(anchor => anchor.Point).Take(6)];
         if (best.Length > 0)
         {
             _ = plot.Labels.Place(name, best, new LabelStyle { On = true, Weight = Theme.Bold });
