@@ -29,7 +29,7 @@ internal sealed class Sheet(IRenderContext canvas, double width, double height, 
     /// <param name="notes">The notes, a sentence each.</param>
     public void Foot(IReadOnlyList<string> notes)
     {
-        string text = Strokes.Broken(canvas, string.Join(' ', notes), width - (2 * margin), Theme.Small);
+        string text = Strokes.Broken(canvas, string.Join(' ', notes.Where(note => note.Length > 0)), width - (2 * margin), Theme.Small);
         double tall = canvas.MeasureText(text, Theme.FontFamily, Theme.Small, Theme.Normal).Height;
         canvas.Text(text, new ScreenPoint(margin, height - margin - tall), Theme.Small, Theme.Muted);
     }

@@ -1,6 +1,5 @@
 using LaunchSim.Charts.Drawing;
 using LaunchSim.Reports.Numbers;
-using LaunchSim.Vehicle;
 using OxyPlot;
 
 namespace LaunchSim.Charts.SideViews;
@@ -63,13 +62,12 @@ internal static class SideViewDrawing
             }
         }
 
-        notes.AddRange(Outside(scene, projection, options));
         if (hasBody)
         {
             notes.Add(BodyShape.Note);
         }
 
-        return new DrawnSideView(projection, labels, notes);
+        return new DrawnSideView(projection, labels, notes, [.. scene.Entered.Where(point => !projection.Shows(point.At))]);
     }
 
     /// <summary>How high an area has to be for a side view to fill its width.</summary>
@@ -108,10 +106,11 @@ internal static class SideViewDrawing
         else
         {
             names.Bars();
-            if (options.NamesParts)
-            {
-                names.Parts();
-            }
+        }
+
+        if (options is { NamesParts: true, Points: null })
+        {
+            names.Parts();
         }
 
         if (options.HasLines)
@@ -123,21 +122,6 @@ internal static class SideViewDrawing
         {
             names.Gravity();
             names.Wheels();
-        }
-    }
-
-    private static IEnumerable<string> Outside(SideViewScene scene, Projection projection, SideViewOptions options)
-    {
-        // A detail leaves out what is elsewhere on the car; the whole car only what is far away from it.
-        if (options.Window is not null)
-        {
-            yield break;
-        }
-
-        string[] far = [.. scene.Entered.Where(point => !projection.Shows(point.At)).Select(point => $"{PointWords.Of(point)} at {point.Text}")];
-        if (far.Length > 0)
-        {
-            yield return $"Outside the picture: {string.Join("; ", far)}.";
         }
     }
 }

@@ -129,9 +129,20 @@ internal sealed class SideViewLabels
     /// <param name="points">The points.</param>
     public void Entered(IEnumerable<EnteredPoint> points)
     {
-        foreach (EnteredPoint point in points.OrderByDescending(point => point.IsInUse).Where(point => _projection.Shows(point.At)))
+        foreach (EnteredPoint point in points.OrderByDescending(point => point.IsInUse))
         {
-            _ = _labels.Offer($"{PointWords.Of(point)}\n{point.Text}", _projection.At(point.At), point.IsInUse ? _plain : _muted);
+            string text = $"{PointWords.Of(point)}\n{point.Text}";
+            if (_projection.Shows(point.At))
+            {
+                _ = _labels.Offer(text, _projection.At(point.At), point.IsInUse ? _plain : _muted);
+            }
+            else
+            {
+                // At the edge, on the way to where it would be.
+                ScreenPoint from = _projection.At(0, 0.1), to = _projection.At(point.At);
+                _ = Clip.Line(_projection.Area, ref from, ref to);
+                _ = _labels.Offer($"{text}: outside the picture", to, _bold);
+            }
         }
     }
 

@@ -36,5 +36,11 @@ internal sealed record SideViewOptions
 /// <summary>A side view that was drawn.</summary>
 /// <param name="Projection">Where things are.</param>
 /// <param name="Labels">Its labels; more can be placed beside them.</param>
-/// <param name="Notes">What a legend has to say, a sentence each: what was left out, what lies outside.</param>
-internal sealed record DrawnSideView(Projection Projection, Drawing.Labels Labels, IReadOnlyList<string> Notes);
+/// <param name="Notes">What a legend has to say, a sentence each: what was left out.</param>
+/// <param name="Outside">Points that lie too far away to be shown; those of other parts of the car when only a piece of it is shown.</param>
+internal sealed record DrawnSideView(Projection Projection, Drawing.Labels Labels, IReadOnlyList<string> Notes, IReadOnlyList<EnteredPoint> Outside)
+{
+    /// <summary>What lies outside, as a short sentence; empty when nothing does.</summary>
+    public string OutsideWords => Outside.Count == 0 ? ""
+        : $"Outside the picture: {PointWords.Few([.. Outside.Select(point => $"{PointWords.Of(point)} at {point.Text}")], "; ")}.";
+}

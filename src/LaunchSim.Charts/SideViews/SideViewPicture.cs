@@ -27,7 +27,7 @@ public static class SideViewPicture
             sheet.Head(title, $"{report.Scenario.Name}: {(report.IsStanding ? "the car as it stands, with its ride height, ballast and pressures" : "the car as measured")}, to scale");
             OxyRect area = sheet.Room(44);
             DrawnSideView drawn = SideViewDrawing.Draw(canvas, area, scene, readout);
-            sheet.Foot([.. drawn.Notes, "An instant centre on the neutral line is 100 %: above it the body is pushed up off the axle, below it the body squats."]);
+            sheet.Foot([drawn.OutsideWords, .. drawn.Notes, "An instant centre on the neutral line is 100 %: above it the body is pushed up off the axle, below it the body squats."]);
         });
     }
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Scenarios;
 
@@ -12,12 +13,17 @@ internal static class CheckCommand
     {
         Argument<string[]> files = Settings.Files();
         Option<string[]> set = Settings.Set();
-        var command = new Command("check", "Read scenario files, report every error and warning, and list what a run still lacks") { files, set };
-        command.SetAction(parsed => Check(InputFiles.Find(parsed.GetRequiredValue(files)), Settings.Overrides(parsed.GetValue(set)), session));
+        var picture = new Option<string>("--picture") { HelpName = "path", Description = "Draw the side view with every point as entered, .png or .svg, also of a file with errors; several scenarios need a folder" };
+        var command = new Command("check", "Read scenario files, report every error and warning, and list what a run still lacks") { files, set, picture };
+        command.SetAction(parsed =>
+        {
+            IReadOnlyList<string> found = InputFiles.Find(parsed.GetRequiredValue(files));
+            return Check(found, Settings.Overrides(parsed.GetValue(set)), EnteredPictures.Plan(found, parsed.GetValue(picture)), session);
+        });
         return command;
     }
 
-    private static int Check(IReadOnlyList<string> files, List<(string Path, string Value)> overrides, Session session)
+    private static int Check(IReadOnlyList<string> files, List<(string Path, string Value)> overrides, EnteredPictures pictures, Session session)
     {
         ScenarioReader reader = StandingCheck.Reader(ReadPurpose.Check);
         bool good = true;
@@ -26,6 +32,7 @@ internal static class CheckCommand
             session.Cancellation.ThrowIfCancellationRequested();
             ReadResult result = reader.Read(file, overrides);
             Findings.Write(result, session.Error);
+            pictures.Write(file, result, session);
             good &= result.Scenario is not null;
             session.Output.WriteLine($"{file}: {Counted(result.Errors.Count, "error")}, {Counted(result.Warnings.Count, "warning")}");
             session.Output.WriteLine(result.Scenario switch

@@ -13,6 +13,7 @@ internal static class CommandRegister
         RunCommand.Create(session),
         CheckCommand.Create(session),
         GeometryCommand.Create(session),
+        MeasureCommand.Create(session),
         SchemaCommand.Create(session),
     };
 }

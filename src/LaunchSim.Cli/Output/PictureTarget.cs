@@ -19,8 +19,12 @@ internal static class PictureTarget
             throw new InputException($"--format {targets.Format}: found no picture to draw; --picture or --charts says where it goes");
         }
 
-        return targets.Format == "svg" ? OutputKind.Svg : OutputKind.Png;
+        return Named(targets.Format);
     }
+
+    /// <summary>The kind of --format; png when it was left out.</summary>
+    /// <param name="format">png, svg or none.</param>
+    public static OutputKind Named(string? format) => format == "svg" ? OutputKind.Svg : OutputKind.Png;
 
     /// <summary>The kind of a file that the user named.</summary>
     /// <param name="file">The file.</param>

@@ -27,11 +27,11 @@ internal sealed record RunFiles
     public static IReadOnlyList<RunFiles> Plan(IReadOnlyList<string> inputs, IReadOnlyList<Scenario> scenarios, RunTargets targets)
     {
         OutputKind pictures = PictureTarget.Kind(targets);
-        RefuseNameless(("--csv", targets.Csv), ("--out", targets.Folder), ("--picture", targets.Picture), ("--charts", targets.Charts));
-        RefuseFile("--out", targets.Folder);
-        RefuseFile("--charts", targets.Charts);
-        bool csvIsFolder = targets.Csv is { } csv && IsFolder("--csv", csv, [OutputKind.Trace], inputs.Count);
-        bool pictureIsFolder = targets.Picture is { } picture && IsFolder("--picture", picture, PictureTarget.Kinds, inputs.Count);
+        Targets.RefuseNameless(("--csv", targets.Csv), ("--out", targets.Folder), ("--picture", targets.Picture), ("--charts", targets.Charts));
+        Targets.RefuseFile("--out", targets.Folder);
+        Targets.RefuseFile("--charts", targets.Charts);
+        bool csvIsFolder = targets.Csv is { } csv && Targets.IsFolder("--csv", csv, [OutputKind.Trace], inputs.Count);
+        bool pictureIsFolder = targets.Picture is { } picture && Targets.IsFolder("--picture", picture, PictureTarget.Kinds, inputs.Count);
         string? traces = csvIsFolder ? targets.Csv : targets.Csv is null ? targets.Folder : null, sheets = pictureIsFolder ? targets.Picture : null;
         var all = new List<RunFiles>();
         for (int i = 0; i < inputs.Count; i++)
@@ -58,37 +58,6 @@ internal sealed record RunFiles
     }
 
     private IEnumerable<OutputFile> Files => new[] { Csv, Json, Picture }.OfType<OutputFile>().Concat(Charts.Values);
-
-    private static void RefuseNameless(params (string Option, string? Given)[] all)
-    {
-        if (Array.Find(all, one => one.Given?.Length == 0).Option is { } nameless)
-        {
-            throw new InputException($"{nameless} needs a name");
-        }
-    }
-
-    private static void RefuseFile(string option, string? folder)
-    {
-        if (folder is not null && File.Exists(folder))
-        {
-            throw new InputException($"{option} {folder}: found a file; allowed: a folder, which is made when it is not there");
-        }
-    }
-
-    private static bool IsFolder(string option, string given, IReadOnlyList<OutputKind> kinds, int count)
-    {
-        if (Directory.Exists(given))
-        {
-            return true;
-        }
-
-        if (count > 1 && (File.Exists(given) || kinds.Any(kind => given.EndsWith(kind.Extension, StringComparison.OrdinalIgnoreCase))))
-        {
-            throw new InputException($"{option} {given}: found a file for several scenarios; allowed: a folder, which is made when it is not there");
-        }
-
-        return count > 1 || Path.EndsInDirectorySeparator(given);
-    }
 
     private static void RefuseClashes(IReadOnlyList<string> inputs, List<RunFiles> all)
     {
