@@ -33,7 +33,7 @@ internal sealed class MeasurePen(IRenderContext canvas)
 
     /// <summary>Room that a thing to write in takes.</summary>
     /// <param name="item">The thing.</param>
-    public static double HeightOf(WriteIn item) => 17 + 11 + (LineStep * item.Lines.Length);
+    public static double HeightOf(WriteIn item) => 17 + 7 + (LineStep * item.Lines.Length);
 
     /// <summary>Draws a thing to write in and gives it the next number.</summary>
     /// <param name="item">The thing.</param>
@@ -46,7 +46,7 @@ internal sealed class MeasurePen(IRenderContext canvas)
         Numbered(_number, centre);
         canvas.Text(item.Words, new ScreenPoint(at.X + Indent, at.Y + 1), Text, OxyColors.Black, Theme.Bold);
         canvas.Text(string.Join(", ", item.Keys), new ScreenPoint(at.X + Indent, at.Y + 16), Key, Grey);
-        double y = at.Y + 28;
+        double y = at.Y + 24;
         foreach (IReadOnlyList<Blank> row in item.Lines)
         {
             y += LineStep;
@@ -66,7 +66,7 @@ internal sealed class MeasurePen(IRenderContext canvas)
         {
             x = Word(blank.Before, x, at.Y);
             canvas.DrawLine([new(x, at.Y), new(x + LineLength, at.Y)], OxyColors.Black, 1, Exact);
-            x = Word(blank.Unit, x + LineLength + Gap, at.Y) + 4;
+            x = Word(blank.Unit, x + LineLength + Gap, at.Y) + Gap;
         }
     }
 

@@ -12,7 +12,7 @@ namespace LaunchSim.Charts.Measure;
 /// <param name="before">How many things the page before asked.</param>
 internal sealed class RearEndPage(MeasureUnits units, LinkageKind linkage, int before)
 {
-    private const double Column = 318, Step = 6, Rows = 6;
+    private const double Column = 318, Step = 6;
     private const EdgeRenderingMode Exact = EdgeRenderingMode.PreferGeometricAccuracy;
     private static readonly OxyColor Leader = OxyColor.FromRgb(0x7A, 0x7A, 0x7A);
 
@@ -32,7 +32,9 @@ internal sealed class RearEndPage(MeasureUnits units, LinkageKind linkage, int b
 
         string length = units.Length;
         (WriteIn[] axle, WriteIn[] body) = Points(length);
-        double y = top;
+
+        // What is low on the axle is asked low on the page.
+        double y = top + tall - (axle.Length * tall / 4);
         foreach (WriteIn item in axle)
         {
             Point(canvas, pen, projection, item, new ScreenPoint(area.Left, y), area.Left + Column);
@@ -59,7 +61,7 @@ internal sealed class RearEndPage(MeasureUnits units, LinkageKind linkage, int b
             _ = pen.Draw(others[i], new ScreenPoint(area.Left + (i * 0.345 * area.Width), y));
         }
 
-        Holes(canvas, pen, new ScreenPoint(area.Left, y + MeasurePen.HeightOf(others[0]) + 10), area);
+        Holes(canvas, new ScreenPoint(area.Left, y + MeasurePen.HeightOf(others[0]) + 10), area);
     }
 
     private (WriteIn[] Axle, WriteIn[] Body) Points(string length)
@@ -93,7 +95,7 @@ internal sealed class RearEndPage(MeasureUnits units, LinkageKind linkage, int b
         return new ScreenPoint(to.X - (6 * x / length), to.Y - (6 * y / length));
     }
 
-    private void Holes(IRenderContext canvas, MeasurePen pen, ScreenPoint at, OxyRect area)
+    private void Holes(IRenderContext canvas, ScreenPoint at, OxyRect area)
     {
         canvas.Text("Holes of the brackets", at, 14, OxyColors.Black, Theme.Bold);
         canvas.Text(
@@ -102,7 +104,7 @@ internal sealed class RearEndPage(MeasureUnits units, LinkageKind linkage, int b
         double[] widths = [124, 76, 106, 106, 44];
         string[] heads = ["which end of which bar", "hole", $"ahead, {units.Length}", $"up, {units.Length}", "in use"];
         double table = widths.Sum(), top = at.Y + 24;
-        int rows = Math.Min((int)Rows, (int)((area.Bottom - top - 18) / MeasurePen.LineStep));
+        int rows = (int)((area.Bottom - top - 14) / MeasurePen.LineStep);
         foreach (double left in new[] { at.X, area.Right - table })
         {
             double x = left;
@@ -125,7 +127,5 @@ internal sealed class RearEndPage(MeasureUnits units, LinkageKind linkage, int b
                 x += widths[column];
             }
         }
-
-        _ = pen;
     }
 }

@@ -9,7 +9,7 @@ namespace LaunchSim.Charts.Measure;
 /// <summary>The first page: how the car has to stand, how to hold the tape, and what is measured on the whole car.</summary>
 internal sealed class WholeCarPage
 {
-    private const double LeftWidth = 292, Between = 26, Column = 206, DrawingHeight = 214;
+    private const double LeftWidth = 292, Between = 26, Column = 206, DrawingHeight = 244;
     private const EdgeRenderingMode Exact = EdgeRenderingMode.PreferGeometricAccuracy;
 
     private readonly MeasureUnits _units;
@@ -48,7 +48,7 @@ internal sealed class WholeCarPage
     {
         var pen = new MeasurePen(canvas);
         pen.Row([new Blank("Car", ""), new Blank("Date", "")], new ScreenPoint(area.Left + area.Width - 330, area.Top - 14));
-        Instructions(canvas, pen, new ScreenPoint(area.Left, area.Top));
+        Instructions(canvas, pen, new ScreenPoint(area.Left, area.Top), area.Bottom);
 
         double left = area.Left + LeftWidth + Between, width = area.Width - LeftWidth - Between;
         var drawing = new OxyRect(left, area.Top, width, DrawingHeight);
@@ -57,10 +57,11 @@ internal sealed class WholeCarPage
             new SideViewOptions { HasLabels = false, HasLines = false, HasDimensions = false }).Projection;
         Dimensions(canvas, projection, scene);
         Ask(pen, projection, left, drawing.Bottom + 50);
+        canvas.Text("8: a guess will do to begin with, so long as ± says how rough it is.", new ScreenPoint(left, area.Bottom - 34), MeasurePen.Key + 1, OxyColors.Black);
         canvas.Text("Type the numbers in under the grey names. `launchsim check FILE --picture FILE.png` draws them to scale.", new ScreenPoint(left, area.Bottom - 15), MeasurePen.Key + 1, OxyColors.Black);
     }
 
-    private void Instructions(IRenderContext canvas, MeasurePen pen, ScreenPoint at)
+    private void Instructions(IRenderContext canvas, MeasurePen pen, ScreenPoint at, double bottom)
     {
         const double Pad = 9;
         double y = at.Y + Pad;
@@ -98,6 +99,13 @@ internal sealed class WholeCarPage
         {
             y += canvas.Wrapped(words, new ScreenPoint(at.X, y), LeftWidth, MeasurePen.Text, OxyColors.Black) + 5;
         }
+
+        y += 8;
+        _ = canvas.Wrapped("Notes: fuel, driver, what was done before", new ScreenPoint(at.X, y), LeftWidth, MeasurePen.Text, OxyColors.Black, Theme.Bold);
+        for (double line = y + 18 + MeasurePen.LineStep; line <= bottom; line += MeasurePen.LineStep)
+        {
+            canvas.DrawLine([new(at.X, line), new(at.X + LeftWidth, line)], OxyColors.Black, 1, Exact);
+        }
     }
 
     private static void Dimensions(IRenderContext canvas, Projection projection, SideViewScene scene)
@@ -131,7 +139,7 @@ internal sealed class WholeCarPage
             ref double y = ref used[asked.Column];
             _ = pen.Draw(asked.Item, new ScreenPoint(left + (asked.Column * (Column + 10)), y));
             pen.Numbered(pen.Number, projection.At(asked.At));
-            y += MeasurePen.HeightOf(asked.Item) + 9;
+            y += MeasurePen.HeightOf(asked.Item) + 13;
         }
     }
 

@@ -15,7 +15,7 @@ internal sealed record WriteIn(string Words, IReadOnlyList<string> Keys, params 
     /// <param name="words">What it is.</param>
     /// <param name="key">Its key.</param>
     /// <param name="unit">Unit of length.</param>
-    public static WriteIn Point(string words, string key, string unit) => new(words, [key], [new Blank("ahead", unit), new Blank("up", unit)]);
+    public static WriteIn Point(string words, string key, string unit) => new(words, [key], [new Blank("ahead", ""), new Blank("up", unit)]);
 
     /// <summary>One number.</summary>
     /// <param name="words">What it is.</param>

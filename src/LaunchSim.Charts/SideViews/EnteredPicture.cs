@@ -12,7 +12,7 @@ namespace LaunchSim.Charts.SideViews;
 /// </summary>
 public static class EnteredPicture
 {
-    private const double Width = 1200, Margin = 28, Head = 78, Between = 30, Lowest = 240, Highest = 460, Warning = 22, Foot = 64;
+    private const double Width = 1200, Margin = 28, Head = 78, Between = 30, Lowest = 240, Highest = 460, TwoLines = 40, Foot = 64;
 
     /// <summary>The picture; null when nothing of the side view was read.</summary>
     /// <param name="entries">What was read.</param>
@@ -38,15 +38,16 @@ public static class EnteredPicture
         string title = scene.Line is { } line && entries.Wheelbase is { } wheelbase
             ? StaticLineWords.Of(line, wheelbase, readout)
             : "Percent and instant centre cannot be worked out from these points";
-        double height = Head + Warning + top + low + Foot + (2 * Margin);
+        double warning = entries.NotRead.Count > 0 || scene.Entered.Any(point => !SideViewWindow.Whole(scene).Holds(point.At)) ? TwoLines : 0;
+        double height = Head + warning + top + low + Foot + (2 * Margin);
         return new Picture(title, Width, height, canvas =>
         {
             var sheet = new Sheet(canvas, Width, height, Margin);
             sheet.Head(title, $"{name}: the points as entered, to scale, before ride height, ballast and pressures; every point is ahead of the rear axle's centre line and up from the floor");
             OxyRect below = sheet.Room(Foot);
-            var room = new OxyRect(below.Left, below.Top + Warning, below.Width, below.Height - Warning);
+            var room = new OxyRect(below.Left, below.Top + warning, below.Width, below.Height - warning);
             DrawnSideView first = SideViewDrawing.Draw(canvas, new OxyRect(room.Left, room.Top, room.Width, room.Height - low), scene, readout, whole);
-            _ = canvas.Wrapped($"{NotRead(entries)} {first.OutsideWords}".Trim(), new ScreenPoint(room.Left, room.Top - Warning - 2), room.Width, Theme.Body, Theme.Ink, Theme.Bold);
+            _ = canvas.Wrapped($"{NotRead(entries)} {first.OutsideWords}".Trim(), new ScreenPoint(room.Left, room.Top - warning - 2), room.Width, Theme.Body, Theme.Ink, Theme.Bold);
             List<string> notes = [.. first.Notes];
             if (low > 0)
             {
@@ -61,5 +62,5 @@ public static class EnteredPicture
     }
 
     private static string NotRead(SideViewEntries entries) =>
-        entries.NotRead.Count == 0 ? "" : $"Not there or refused: {string.Join(", ", entries.NotRead)}.";
+        entries.NotRead.Count == 0 ? "" : $"Not there or refused: {PointWords.Few(entries.NotRead, ", ")}.";
 }

@@ -38,6 +38,16 @@ internal static class PointWords
         _ => path["rear.".Length..].Replace('.', ' '),
     };
 
+    /// <summary>The first of a list, and how many more there are.</summary>
+    /// <param name="all">The list.</param>
+    /// <param name="between">What stands between two of them.</param>
+    public static string Few(IReadOnlyList<string> all, string between)
+    {
+        const int Most = 2;
+        return all.Count <= Most + 1 ? string.Join(between, all)
+            : string.Create(CultureInfo.InvariantCulture, $"{string.Join(between, all.Take(Most))}{between}and {all.Count - Most} more");
+    }
+
     private static string? Ballast(string path)
     {
         const string Start = "car.ballast[";

@@ -40,6 +40,7 @@ internal sealed record SideViewOptions
 /// <param name="Outside">Points that lie too far away to be shown; those of other parts of the car when only a piece of it is shown.</param>
 internal sealed record DrawnSideView(Projection Projection, Drawing.Labels Labels, IReadOnlyList<string> Notes, IReadOnlyList<EnteredPoint> Outside)
 {
-    /// <summary>What lies outside, as a sentence; empty when nothing does.</summary>
-    public string OutsideWords => Outside.Count == 0 ? "" : $"Outside the picture: {string.Join("; ", Outside.Select(point => $"{PointWords.Of(point)} at {point.Text}"))}.";
+    /// <summary>What lies outside, as a short sentence; empty when nothing does.</summary>
+    public string OutsideWords => Outside.Count == 0 ? ""
+        : $"Outside the picture: {PointWords.Few([.. Outside.Select(point => $"{PointWords.Of(point)} at {point.Text}")], "; ")}.";
 }

@@ -11,7 +11,7 @@ internal readonly record struct SideViewWindow(double Left, double Bottom, doubl
 {
     // In wheelbases: how far the car itself reaches when nothing else is known, how far a point may be out of the way and
     // still be shown, and how far an instant centre may. Beyond, an arrow at the edge is clearer than a small car.
-    private const double Overhang = 0.16, Height = 0.26, GuessedWheelbase = 2.6;
+    private const double Overhang = 0.175, Height = 0.26, GuessedWheelbase = 2.6;
 
     /// <summary>Width, m.</summary>
     public double Width => Right - Left;

@@ -79,7 +79,7 @@ public static class TravelPicture
         IEnumerable<double> values = points.Select(point => point.Y);
         var plot = new Plot(canvas, area, across, Extent.Of(level is { } also ? values.Append(also) : values, readout.IsShop ? 4 : 100), caption);
         Curve? neutral = level is { } at ? plot.Level(at, new Pen(Theme.Ink, 1.5, Theme.LongDash)) : null;
-        Curve curve = plot.Line(points, Pen.Rear);
+        _ = plot.Line(points, Pen.Rear);
         plot.Draw();
         Upright(canvas, plot, 0, Theme.Muted, Theme.Dot, isNamed ? "standing" : null);
         Upright(canvas, plot, course.Bottom / travel.Factor, Theme.Ink, null, isNamed ? "bottom stop" : null);
@@ -94,8 +94,6 @@ public static class TravelPicture
         {
             _ = plot.Labels.Place("far away: the bars are parallel or nearly so", plot.Area.Center, new LabelStyle { On = true });
         }
-
-        _ = curve;
     }
 
     private static void Upright(IRenderContext canvas, Plot plot, double? at, OxyColor color, double[]? dash, string? name)
