@@ -21,7 +21,10 @@ public sealed record MovedLaunch
     /// <summary>The sentences; none when the changed car was refused.</summary>
     public IReadOnlyList<Sentence> Sentences { get; init; } = [];
 
-    /// <summary>Why the changed car cannot be run, or did not come to its end; null when all is well.</summary>
+    /// <summary>Whether the changed car was refused, as a file would be, and not run.</summary>
+    public bool IsRefused => Figures is null;
+
+    /// <summary>Why the changed car was refused, or why its launch did not come to its end; null when all is well.</summary>
     public string? Trouble { get; init; }
 
     /// <summary>Moves a number and solves the launch again.</summary>

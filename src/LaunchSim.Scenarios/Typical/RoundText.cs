@@ -14,7 +14,7 @@ internal static class RoundText
         TypicalDoubt? doubt = withDoubt ? entry.Doubt : null;
         if (doubt is { } each && !entry.IsRow)
         {
-            numbers = estimate.Values.Zip(numbers, (value, text) => $"{text} ±{Round(each.At(value) / unit.Factor)}");
+            numbers = estimate.Values.Zip(numbers, (value, text) => $"{text} ±{OneFigure(each.At(value) / unit.Factor)}");
         }
 
         string text = string.Join(' ', numbers);
@@ -23,16 +23,21 @@ internal static class RoundText
     }
 
     /// <summary>Two figures, and half steps of the second where the first is a 1: never more than five percent away.</summary>
-    public static string Round(double value)
+    public static string Round(double value) => Rounded(value, 1, 2);
+
+    /// <summary>One figure, and half steps of it where it is a 1 or a 2: as round as a doubt deserves.</summary>
+    public static string OneFigure(double value) => Rounded(value, 0, 3);
+
+    private static string Rounded(double value, int further, int halvesBelow)
     {
         if (value == 0)
         {
             return "0";
         }
 
-        double magnitude = Math.Floor(Math.Log10(Math.Abs(value)));
-        bool one = Math.Abs(value) < 2 * Math.Pow(10, magnitude);
-        decimal step = Step(1 - (int)magnitude) / (one ? 2 : 1);
+        int magnitude = (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        bool halves = Math.Abs(value) < halvesBelow * Math.Pow(10, magnitude);
+        decimal step = Step(further - magnitude) / (halves ? 2 : 1);
         decimal rounded = Math.Round((decimal)value / step, MidpointRounding.AwayFromZero) * step;
         return rounded.ToString("0.############################", CultureInfo.InvariantCulture);
     }
