@@ -16,6 +16,7 @@ internal static class Program
         var session = new Session(output, error, interrupt.Token)
         {
             Screen = Screen.Of(Console.IsOutputRedirected, Environment.GetEnvironmentVariable, () => Console.WindowWidth),
+            Asker = Console.IsInputRedirected || Console.IsOutputRedirected ? null : Screen.Asker,
             ErrorScreen = Screen.Of(Console.IsErrorRedirected, Environment.GetEnvironmentVariable, () => Console.WindowWidth),
         };
         return App.Run(args, session);

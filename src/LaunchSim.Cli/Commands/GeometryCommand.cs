@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Reports;
@@ -12,10 +13,10 @@ internal static class GeometryCommand
 {
     public static Command Create(Session session)
     {
-        var file = new Argument<string>("FILE") { Description = "A scenario, or the part of one that describes the side view" };
+        var file = new Argument<string>("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "A scenario, or the part of one that describes the side view" };
         var percent = new Option<string>("--percent") { HelpName = "range", Description = "Keep the holes that give this percent, as in \"150 to 175\"" };
         var length = new Option<string>("--length") { HelpName = "range", Description = "Keep the holes whose instant centre is this far ahead, as in \"30 to 50 in\"" };
-        var csv = new Option<string>("--csv") { HelpName = "path", Description = "Write the tables, in SI units; an earlier table there is replaced" };
+        var csv = new Option<string>("--csv") { HelpName = "path", CompletionSources = { FileOffers.Ending(".csv") }, Description = "Write the tables, in SI units; an earlier table there is replaced" };
         var json = new Option<bool>("--json") { Description = "Print one JSON document, in SI units, in the place of the text" };
         Option<string> units = Settings.Units();
         Option<string[]> set = Settings.Set();

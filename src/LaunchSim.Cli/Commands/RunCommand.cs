@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Reports;
@@ -13,9 +14,9 @@ namespace LaunchSim.Cli.Commands;
 internal sealed class RunCommand
 {
     private readonly Argument<string[]> _files = Settings.Files();
-    private readonly Option<string> _csv = new("--csv") { HelpName = "path", Description = "Write the trace to this file; several scenarios need a folder. An earlier trace there is replaced" };
+    private readonly Option<string> _csv = new("--csv") { HelpName = "path", CompletionSources = { FileOffers.Ending(".csv") }, Description = "Write the trace to this file; several scenarios need a folder. An earlier trace there is replaced" };
     private readonly Option<bool> _json = new("--json") { Description = "Print JSON in the place of the text; with --out the text stays and the documents go there" };
-    private readonly Option<string> _out = new("--out") { HelpName = "folder", Description = "Write NAME.csv and NAME.json of each scenario into this folder" };
+    private readonly Option<string> _out = new("--out") { HelpName = "folder", CompletionSources = { FileOffers.Folders }, Description = "Write NAME.csv and NAME.json of each scenario into this folder" };
     private readonly Option<bool> _quiet = new("--quiet") { Description = "Print errors and warnings only, and what --json asks for" };
     private readonly Option<string[]> _set = Settings.Set();
     private readonly Option<string> _tolerance = new("--tolerance") { HelpName = "number", Description = "The solver's relative tolerance, as run.tolerance in the file" };

@@ -44,6 +44,9 @@ internal sealed record Screen(bool IsTerminal, int Width, bool HasColours)
         return new Screen(true, Math.Clamp(columns > 0 ? columns : 80, Narrowest, Widest), string.IsNullOrEmpty(environment("NO_COLOR")));
     }
 
+    /// <summary>The terminal itself, to ask a person who sits there.</summary>
+    public static IAnsiConsole Asker() => AnsiConsole.Create(new AnsiConsoleSettings { Interactive = InteractionSupport.Yes });
+
     /// <summary>A console of the table library that writes to a text in this screen's manner.</summary>
     /// <param name="output">Where to.</param>
     public IAnsiConsole Console(TextWriter output)

@@ -20,6 +20,9 @@ internal sealed class Session(TextWriter output, TextWriter error, CancellationT
     /// <summary>How errors are read: progress is shown only where somebody watches.</summary>
     public Screen ErrorScreen { get; init; } = Screen.Plain;
 
+    /// <summary>A console on which a person can be asked; null when nobody sits there.</summary>
+    public Func<IAnsiConsole>? Asker { get; init; }
+
     /// <summary>Does a long job, and shows how far it is where somebody watches.</summary>
     /// <param name="what">What is being done.</param>
     /// <param name="count">How many pieces there are.</param>

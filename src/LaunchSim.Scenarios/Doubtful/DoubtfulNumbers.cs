@@ -124,7 +124,7 @@ public static class DoubtfulNumbers
     // An entered doubt stands as it was written, a usual one in round numbers.
     private static string WithDoubt(double number, double half, bool isEntered, Unit unit)
     {
-        string doubt = isEntered ? RoundText.Plain(half / unit.Factor) : RoundText.Round(half / unit.Factor);
+        string doubt = isEntered ? RoundText.Plain(half / unit.Factor) : RoundText.Rough(half / unit.Factor);
         return $"{RoundText.Plain(number)} ±{doubt} {unit.Text}".TrimEnd();
     }
 

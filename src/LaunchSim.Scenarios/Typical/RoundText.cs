@@ -14,7 +14,7 @@ internal static class RoundText
         TypicalDoubt? doubt = withDoubt ? entry.Doubt : null;
         if (doubt is { } each && !entry.IsRow)
         {
-            numbers = estimate.Values.Zip(numbers, (value, text) => $"{text} ±{OneFigure(each.At(value) / unit.Factor)}");
+            numbers = estimate.Values.Zip(numbers, (value, text) => $"{text} ±{Rough(each.At(value) / unit.Factor)}");
         }
 
         string text = string.Join(' ', numbers);
@@ -23,30 +23,38 @@ internal static class RoundText
     }
 
     /// <summary>Two figures, and half steps of the second where the first is a 1: never more than five percent away.</summary>
-    public static string Round(double value) => Rounded(value, 1, 2);
+    public static string Round(double value) => Rounded(value, figures: 2, IsOne(value) ? 2 : 1);
 
-    /// <summary>One figure, and half steps of it where it is a 1 or a 2: as round as a doubt deserves.</summary>
-    public static string OneFigure(double value) => Rounded(value, 0, 3);
-
-    private static string Rounded(double value, int further, int halvesBelow)
-    {
-        if (value == 0)
-        {
-            return "0";
-        }
-
-        int magnitude = (int)Math.Floor(Math.Log10(Math.Abs(value)));
-        bool halves = Math.Abs(value) < halvesBelow * Math.Pow(10, magnitude);
-        decimal step = Step(further - magnitude) / (halves ? 2 : 1);
-        decimal rounded = Math.Round((decimal)value / step, MidpointRounding.AwayFromZero) * step;
-        return rounded.ToString("0.############################", CultureInfo.InvariantCulture);
-    }
+    /// <summary>A doubt, of which nobody knows a second figure: one figure, or two where the first is a 1.</summary>
+    public static string Rough(double value) => Rounded(value, IsOne(value) ? 2 : 1, 1);
 
     /// <summary>Four figures at the most, never with a power of ten.</summary>
     public static string Plain(double value)
     {
         double rounded = double.Parse(value.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
         return Math.Abs(rounded) < 1e15 ? rounded.ToString("0.##########", CultureInfo.InvariantCulture) : rounded.ToString("R", CultureInfo.InvariantCulture);
+    }
+
+    private static bool IsOne(double value) => Math.Abs(value) < 2 * Math.Pow(10, Magnitude(value));
+
+    private static double Magnitude(double value) => Math.Floor(Math.Log10(Math.Abs(value)));
+
+    private static string Rounded(double value, int figures, int parts)
+    {
+        if (value == 0)
+        {
+            return "0";
+        }
+
+        // Beyond this nobody writes a number by hand, and decimals end.
+        if (Math.Abs(value) is < 1e-12 or > 1e15)
+        {
+            return value.ToString("G2", CultureInfo.InvariantCulture);
+        }
+
+        decimal step = Step(figures - 1 - (int)Magnitude(value)) / parts;
+        decimal rounded = Math.Round((decimal)value / step, MidpointRounding.AwayFromZero) * step;
+        return rounded.ToString("0.############################", CultureInfo.InvariantCulture);
     }
 
     private static decimal Step(int decimals)

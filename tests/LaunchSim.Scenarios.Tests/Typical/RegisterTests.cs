@@ -89,7 +89,8 @@ public class RegisterTests
     {
         foreach (UnitSystem system in new[] { UnitSystem.Shop, UnitSystem.Si })
         {
-            ReadResult read = StandingCheck.Reader(ReadPurpose.Run).ReadText(car.Text(system), "measured.yaml");
+            var reader = new ScenarioReader { CarCheck = StandingCheck.OfCar, WarnsOfUnusual = true };
+            ReadResult read = reader.ReadText(car.Text(system), "measured.yaml");
             Assert.True(read.Scenario is not null && read.Warnings.Count == 0, string.Join('\n', read.Errors.Concat(read.Warnings)) + "\n" + car.Text(system));
             LaunchSolution solution = LaunchSimulation.Solve(read.Scenario!.Car!, new RunSettings { Duration = 0.2, Tolerance = 1e-6 });
             Assert.Null(LaunchFailure.Of(solution));
