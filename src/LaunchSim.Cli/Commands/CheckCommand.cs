@@ -48,7 +48,7 @@ internal static class CheckCommand
             session.Output.Write(result.Scenario switch
             {
                 null => "  what a run lacks shows once the errors are mended\n",
-                { Car: null } part => CheckText.OfLacking(LackingValue.Of(part), session.Screen),
+                { Car: null } part => CheckText.OfLacking(LackingValue.Of(part, Settings.System(units, part.UnitSystem)), session.Screen),
                 var whole => "  needed for a run: nothing more\n" + Decisive(whole, new Readout(Settings.System(units, whole.UnitSystem)), session),
             });
         }

@@ -13,6 +13,8 @@ internal static class CheckText
 {
     private const int Shown = 5;
 
+    private static readonly string[] Counted = ["no", "one", "two", "three", "four", "five"];
+
     /// <summary>What a part file lacks: what is typical for each, and how to get it.</summary>
     /// <param name="lacking">What it lacks.</param>
     /// <param name="screen">Where it is read.</param>
@@ -40,7 +42,13 @@ internal static class CheckText
     public static string OfDecisive(DecisiveNumbers decisive, Readout readout, Screen screen)
     {
         NumberEffect[] most = [.. decisive.Effects.Where(effect => effect.Score > 0).Take(Shown)];
-        Page page = new Page(screen).Blank().Heading("The five numbers that decide this car's answer most")
+        if (most.Length == 0)
+        {
+            return new Page(screen).Blank().Line("No number that may be off moves the answer.").ToString();
+        }
+
+        string heading = most.Length == 1 ? "The number that decides this car's answer" : $"The {Counted[most.Length]} numbers that decide this car's answer most";
+        Page page = new Page(screen).Blank().Heading(heading)
             .Line(string.Create(CultureInfo.InvariantCulture, $"Each of the {decisive.Effects.Count} numbers that may be off was moved by its doubt, up and down, one at a time, and the launch run again."), 2)
             .Line($"The answer: {string.Join(", ", AnswerFigures.All.Select(figure => figure.Words["the ".Length..]))}; each change counts against one that matters (docs/commands.md).", 2);
         for (int i = 0; i < most.Length; i++)
@@ -69,14 +77,14 @@ internal static class CheckText
         string whose = effect.Number.IsEntered ? "" : " (the usual doubt; the file gives none)";
         _ = page.Blank().Line(string.Create(CultureInfo.InvariantCulture, $"{place}. {effect.Number.Path}: {effect.Number.Text}{whose}"), 2)
             .Line(EffectWords.Of(effect, readout), 5);
-        if (effect.NewSentence is { } said)
+        if (effect.Changed is { } changed)
         {
-            _ = page.Line($"moved {(said.By.Share > 0 ? "up" : "down")}, the report says: {said.Sentence.Text}", 5);
+            _ = page.Line($"moved {Way(changed.By)}, the report {(changed.IsNew ? "says" : "no longer says")}: {changed.Sentence.Text}", 5);
         }
 
         foreach (MovedLaunch moved in effect.Moved.Where(moved => moved.Trouble is not null))
         {
-            _ = page.Line($"moved {(moved.Share > 0 ? "up" : "down")}, it cannot be run to its end: {moved.Trouble}", 5);
+            _ = page.Line($"moved {Way(moved)}, {(moved.IsRefused ? $"it is refused: {moved.Trouble}" : moved.Trouble)}", 5);
         }
 
         if (effect.Number.Entry?.HomeTest is { } test)
@@ -84,6 +92,8 @@ internal static class CheckText
             _ = page.Line($"to get it better: {test.How} ({test.Takes})", 5);
         }
     }
+
+    private static string Way(MovedLaunch moved) => moved.Share > 0 ? "up" : "down";
 
     private static string InItsPlace(LackingValue value) =>
         value.Typical is { } typical ? $"typical: {typical}"

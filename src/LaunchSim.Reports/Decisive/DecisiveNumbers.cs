@@ -51,9 +51,17 @@ public sealed record DecisiveNumbers
             Score = moves.Max(each => Math.Sqrt(each.Sum(move => move.Scaled * move.Scaled))),
             Largest = largest.Scaled > 0 ? largest : null,
             ChangesSentences = moved.Any(launch => launch.Trouble is not null || !launch.Sentences.Select(sentence => sentence.Key).SequenceEqual(keys)),
-            NewSentence = moved.SelectMany(launch => launch.Sentences.Where(sentence => !keys.Contains(sentence.Key)).Select(sentence => ((Sentence, MovedLaunch)?)(sentence, launch))).FirstOrDefault(),
+            Changed = Changes(said, moved, isNew: true).Concat(Changes(said, moved, isNew: false)).FirstOrDefault(),
         };
     }
+
+    private static IEnumerable<ChangedSentence> Changes(IReadOnlyList<Sentence> said, MovedLaunch[] moved, bool isNew) =>
+        from launch in moved
+        where !launch.IsRefused
+        let now = launch.Sentences
+        from sentence in isNew ? now : said
+        where (isNew ? said : now).All(other => other.Key != sentence.Key)
+        select new ChangedSentence(sentence, launch, isNew);
 
     private static FigureMove[] Moves(FigureSet before, MovedLaunch launch) => launch.Figures is not { } after ? [] :
     [

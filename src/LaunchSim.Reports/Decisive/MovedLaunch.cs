@@ -1,4 +1,5 @@
 using LaunchSim.Figures;
+using LaunchSim.Launch;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios;
@@ -21,7 +22,10 @@ public sealed record MovedLaunch
     /// <summary>The sentences; none when the changed car was refused.</summary>
     public IReadOnlyList<Sentence> Sentences { get; init; } = [];
 
-    /// <summary>Why the changed car cannot be run, or did not come to its end; null when all is well.</summary>
+    /// <summary>Whether the changed car was refused, as a file would be, and not run.</summary>
+    public bool IsRefused => Figures is null;
+
+    /// <summary>Why the changed car was refused, or why its launch did not come to its end; null when all is well.</summary>
     public string? Trouble { get; init; }
 
     /// <summary>Moves a number and solves the launch again.</summary>
@@ -39,10 +43,22 @@ public sealed record MovedLaunch
         ReadResult read = scenario.With(changes);
         if (read.Scenario is null)
         {
-            return new MovedLaunch { Share = share, Changes = changes, Trouble = read.Errors[0].Message };
+            Diagnostic error = read.Errors[0];
+            string allowed = error.Allowed.Length > 0 ? $"; allowed: {error.Allowed}" : "";
+            return new MovedLaunch { Share = share, Changes = changes, Trouble = $"found {error.Message}{allowed}" };
         }
 
-        LaunchOutcome outcome = LaunchOutcome.Of(read.Scenario, cancellation);
+        LaunchOutcome outcome;
+        try
+        {
+            outcome = LaunchOutcome.Of(read.Scenario, cancellation);
+        }
+        catch (CannotStandException exception)
+        {
+            // A scenario may have been read by a reader that does not put the car together.
+            return new MovedLaunch { Share = share, Changes = changes, Trouble = exception.Message };
+        }
+
         return new MovedLaunch
         {
             Share = share,

@@ -25,9 +25,15 @@ public sealed record NumberEffect
     /// <summary>Whether one of the moves changes which sentences are said, cannot be run, or does not come to its end.</summary>
     public required bool ChangesSentences { get; init; }
 
-    /// <summary>The first sentence that a move brings, and by which move; null when none does.</summary>
-    public required (Sentence Sentence, MovedLaunch By)? NewSentence { get; init; }
+    /// <summary>The first sentence that a move brings, else the first that it takes away; null when neither happens.</summary>
+    public required ChangedSentence? Changed { get; init; }
 }
+
+/// <summary>A sentence that came or went when a number was moved.</summary>
+/// <param name="Sentence">The sentence, with the numbers of the launch that says it.</param>
+/// <param name="By">The launch with the number moved.</param>
+/// <param name="IsNew">Whether the moved launch says it; otherwise the launch as it stands does.</param>
+public sealed record ChangedSentence(Sentence Sentence, MovedLaunch By, bool IsNew);
 
 /// <summary>How a figure moved.</summary>
 /// <param name="Figure">The figure.</param>

@@ -12,7 +12,7 @@ internal static class CarKeys
             Number("front", QuantityKind.Force, Limits.Positive, "1560 lb", "Load of both front tyres", "Four pads on a level floor; add left and right", Need.Geometry),
             Number("rear", QuantityKind.Force, Limits.Positive, "1440 lb", "Load of both rear tyres", "As the front", Need.Geometry)), Need.Geometry),
         Number("cg_height", QuantityKind.Length, Limits.Positive, "21 in", "Height of the whole car's centre of gravity above the floor", "Lift one axle by a known height with the suspension blocked, and read how much the other axle's scales gain; the camshaft's height is a rough guess, so give it a doubt", Need.Geometry),
-        Number("pitch_inertia", QuantityKind.Inertia, Limits.Positive, "1950 kg·m²", "Pitch inertia of the sprung body about its own centre of gravity", "Rarely measured: sprung mass × (0.45 × wheelbase)² or so is a start; give it a doubt"),
+        Number("pitch_inertia", QuantityKind.Inertia, Limits.Positive, "1950 kg·m²", "Pitch inertia of the sprung body about its own centre of gravity", "Rarely measured: sprung mass × (half the wheelbase)² or so is a start (typical-values.md); give it a doubt"),
         Part("aero", "Aerodynamic drag", new Section(
             Number("drag_area", QuantityKind.Area, Limits.NotNegative, "0.70 m²", "Drag coefficient times frontal area", "Coast-down, or 0.35 to 0.45 times width times height"),
             Number("height", QuantityKind.Length, Limits.NotNegative, "20 in", "Height above the ground at which the drag acts", "About the middle of the frontal area"),

@@ -12,7 +12,8 @@ internal static class DamperCurve
     /// <summary>The shaft speed at which a damper is told by one number, m/s.</summary>
     public const double ReferenceSpeed = 5 * 0.0254;
 
-    private const double Power = 0.6;
+    /// <summary>How force grows with speed.</summary>
+    public const double Power = 0.6;
 
     /// <summary>Forces at some speeds, N.</summary>
     public static double[] Forces(double[] speeds, double atReference) =>

@@ -37,6 +37,9 @@ public sealed class KnownCar
         path => values.Find(path)?.Text,
         null);
 
+    /// <summary>The same car as if some values were not known.</summary>
+    internal KnownCar Without(IReadOnlySet<string> paths) => new(path => paths.Contains(path) ? null : _find(path), _word, Hints);
+
     /// <summary>The entered number, row or point at a path; null when it is not known.</summary>
     /// <param name="path">The path.</param>
     public Quantity? Find(string path) => _find(path);

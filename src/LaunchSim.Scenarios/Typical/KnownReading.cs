@@ -11,13 +11,9 @@ internal sealed class KnownReading(KnownCar car)
     private const double Gravity = 9.80665;
 
     private readonly List<string> _read = [];
-    private readonly List<string> _readInAll = [];
     private readonly List<string> _lacking = [];
 
     public IReadOnlyList<string> Read => _read;
-
-    /// <summary>What was asked for, and what that was worked out from in turn.</summary>
-    public IReadOnlyList<string> ReadInAll => _readInAll;
 
     public IReadOnlyList<string> Lacking => _lacking;
 
@@ -74,7 +70,6 @@ internal sealed class KnownReading(KnownCar car)
 
         var inner = new KnownReading(car);
         double[] values = typical.Evaluate(inner);
-        _readInAll.AddRange(inner._readInAll.Except(_readInAll));
         _lacking.AddRange(inner._lacking.Except(_lacking));
         return values;
     }
@@ -84,7 +79,6 @@ internal sealed class KnownReading(KnownCar car)
         if (!_read.Contains(path))
         {
             _read.Add(path);
-            _readInAll.Add(path);
         }
     }
 }

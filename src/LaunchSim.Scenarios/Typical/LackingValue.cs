@@ -16,7 +16,7 @@ public sealed record LackingValue
     /// <summary>What the register knows of it; null for names and words.</summary>
     public required RegisterEntry? Entry { get; init; }
 
-    /// <summary>The typical value in the file's units; null when it has to be measured, or when <see cref="Needs"/> has to be known first.</summary>
+    /// <summary>The typical value as it may be copied into the file; null when it has to be measured, or when <see cref="Needs"/> has to be known first.</summary>
     public required string? Typical { get; init; }
 
     /// <summary>Measured values that have to be known before there is a typical one.</summary>
@@ -24,11 +24,12 @@ public sealed record LackingValue
 
     /// <summary>All that a run lacks, in the order of the file's reference.</summary>
     /// <param name="scenario">A part file.</param>
-    public static IReadOnlyList<LackingValue> Of(Scenario scenario)
+    /// <param name="system">In whose units typical values are to be written.</param>
+    public static IReadOnlyList<LackingValue> Of(Scenario scenario, UnitSystem system)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         var car = KnownCar.Of(scenario);
-        return [.. scenario.MissingForRun.Select(path => Of(path, car, scenario.UnitSystem))];
+        return [.. scenario.MissingForRun.Select(path => Of(path, car, system))];
     }
 
     private static LackingValue Of(string path, KnownCar car, UnitSystem system)

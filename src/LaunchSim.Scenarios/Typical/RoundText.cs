@@ -46,6 +46,12 @@ internal static class RoundText
             return "0";
         }
 
+        // Beyond this nobody writes a number by hand, and decimals end.
+        if (Math.Abs(value) is < 1e-12 or > 1e15)
+        {
+            return value.ToString("G2", CultureInfo.InvariantCulture);
+        }
+
         decimal step = Step(figures - 1 - (int)Magnitude(value)) / parts;
         decimal rounded = Math.Round((decimal)value / step, MidpointRounding.AwayFromZero) * step;
         return rounded.ToString("0.############################", CultureInfo.InvariantCulture);

@@ -8,28 +8,35 @@ namespace LaunchSim.Scenarios.Typical;
 /// </summary>
 public static class TypicalRegister
 {
-    private static readonly RegisterEntry[] Entries =
+    /// <summary>The groups in the order of the file's reference.</summary>
+    public static IReadOnlyList<RegisterGroup> Groups { get; } =
     [
-        .. CarValues.All,
-        .. LinkageValues.All,
-        .. SpringValues.All,
-        .. DamperValues.All,
-        .. StopValues.All,
-        .. TireValues.Front,
-        .. TireValues.Rear,
-        .. CarcassValues.All,
-        .. PressureValues.All,
-        .. WheelieBarValues.All,
-        .. TorqueValues.All,
-        .. EngineValues.All,
+        new("The whole car", CarValues.All),
+        new("The bars", LinkageValues.All),
+        new("Springs and their mounts", SpringValues.All),
+        new("Dampers", DamperValues.All),
+        new("Damper travel and stops", StopValues.All),
+        new("Front tyres", TireValues.Front),
+        new("Rear tyres", TireValues.Rear),
+        new("Carcass and what spins at the rear", CarcassValues.All),
+        new("Tyre pressure", PressureValues.All),
+        new("Wheelie bar", WheelieBarValues.All),
+        new("Torque at the axle", TorqueValues.All),
+        new("Engine, clutch, converter, gears", EngineValues.All),
+        new("Track and clock", TrackValues.All),
     ];
 
-    private static readonly Dictionary<string, RegisterEntry> ByPath = Entries.ToDictionary(entry => entry.Path, StringComparer.Ordinal);
+    private static readonly Dictionary<string, RegisterEntry> ByPath = Groups.SelectMany(group => group.Entries).ToDictionary(entry => entry.Path, StringComparer.Ordinal);
 
     /// <summary>Everything in the register, group by group.</summary>
-    public static IReadOnlyList<RegisterEntry> All => Entries;
+    public static IEnumerable<RegisterEntry> All => Groups.SelectMany(group => group.Entries);
 
-    /// <summary>The entry of a path: a <see cref="TypicalValue"/> or a <see cref="MeasuredValue"/>; null when the register does not know it.</summary>
+    /// <summary>The entry of a path: a <see cref="TypicalValue"/>, a <see cref="MeasuredValue"/> or a <see cref="SetValue"/>; null when the register does not know it.</summary>
     /// <param name="path">The path of a number, a row or a point, such as <c>rear.tire.vertical_rate</c>.</param>
     public static RegisterEntry? Find(string path) => ByPath.GetValueOrDefault(path);
 }
+
+/// <summary>Entries that belong together.</summary>
+/// <param name="Title">What they are about, as a heading.</param>
+/// <param name="Entries">The entries.</param>
+public sealed record RegisterGroup(string Title, IReadOnlyList<RegisterEntry> Entries);

@@ -7,8 +7,8 @@ namespace LaunchSim.Scenarios.Typical;
 
 /// <summary>
 /// Entered numbers against what is usual, as warnings of the reader: what was found, what is usual and for what, what may
-/// have been meant, and how to get it. A number whose usual range hangs on another suspicious one is left alone: one
-/// mistake, one warning.
+/// have been meant, and how to get it. A number that is only unusual beside another wrong one is left alone: one mistake,
+/// one warning.
 /// </summary>
 public static class UsualCheck
 {
@@ -24,23 +24,20 @@ public static class UsualCheck
     internal static IReadOnlyList<CarFinding> Of(BoundValues values)
     {
         KnownCar car = KnownCar.Of(values);
-        var found = new List<(Suspicion Suspicion, string Path, IReadOnlyList<string> From)>();
-        foreach (RegisterEntry entry in TypicalRegister.All)
+        HashSet<string> suspicious = [.. TypicalRegister.All.Where(entry => Judge(values, entry, car) is not null).Select(entry => entry.Path)];
+        if (suspicious.Count == 0)
         {
-            foreach (Bound bound in Entered(values, entry))
-            {
-                if (Judge(entry, ScenarioParts.Whole(bound)!, car) is { } judged)
-                {
-                    // Holes of one bracket and clicks of one damper were measured alike: the first tells.
-                    found.Add((judged.Suspicion, bound.Path + judged.Suspicion.Span.Part, judged.From));
-                    break;
-                }
-            }
+            return [];
         }
 
-        HashSet<string> suspicious = [.. found.Select(one => one.Suspicion.Entry.Path)];
-        return [.. found.Where(one => !one.From.Any(path => path != one.Suspicion.Entry.Path && suspicious.Contains(path))).Select(one => Finding(one.Suspicion, one.Path))];
+        // Once more with nothing suspicious believed: what was only unusual beside a wrong number is usual now.
+        KnownCar believed = car.Without(suspicious);
+        return [.. TypicalRegister.All.Where(entry => suspicious.Contains(entry.Path)).Select(entry => Judge(values, entry, believed)).OfType<CarFinding>()];
     }
+
+    /// <summary>The first of an entry's values that is not usual: holes of one bracket and clicks of one damper were measured alike.</summary>
+    private static CarFinding? Judge(BoundValues values, RegisterEntry entry, KnownCar car) =>
+        Entered(values, entry).Select(bound => Judge(entry, ScenarioParts.Whole(bound)!, car) is { } found ? Finding(found, bound.Path + found.Span.Part) : null).FirstOrDefault(found => found is not null);
 
     /// <summary>The entered values that an entry judges: each hole of a bracket, each click's row of a damper, else the one.</summary>
     private static IEnumerable<Bound> Entered(BoundValues values, RegisterEntry entry)
@@ -55,13 +52,13 @@ public static class UsualCheck
             : [];
     }
 
-    private static (Suspicion Suspicion, IReadOnlyList<string> From)? Judge(RegisterEntry entry, Quantity quantity, KnownCar car)
+    private static Suspicion? Judge(RegisterEntry entry, Quantity quantity, KnownCar car)
     {
         var spans = new List<UsualSpan>(2);
-        var from = new KnownReading(car);
+        var known = new KnownReading(car);
         foreach ((UsualRange range, string part) in entry.Ranges())
         {
-            if (range.For(from, part) is { } span)
+            if (range.For(known, part) is { } span)
             {
                 // Judged by the round numbers that are told, so that what is told holds.
                 spans.Add(span with { Low = Rounded(span.Low, quantity.Unit), High = Rounded(span.High, quantity.Unit) });
@@ -71,10 +68,10 @@ public static class UsualCheck
         double[] values = quantity.AllSi();
         foreach (UsualSpan span in spans)
         {
-            double value = span.Part == ".up" ? values[^1] : entry.Usual!.Judged(from, values);
+            double value = span.Part == ".up" ? values[^1] : entry.Usual!.Judged(known, values);
             if (!double.IsNaN(value) && !span.Holds(value))
             {
-                return (new Suspicion(entry, quantity, span, spans, value), from.ReadInAll);
+                return new Suspicion(entry, quantity, span, spans, value);
             }
         }
 

@@ -8,24 +8,6 @@ namespace LaunchSim.Cli.Tests.Commands;
 public class OtherCommandTests
 {
     [Fact]
-    public void Check_WholeFile_LacksNothing()
-    {
-        Printed printed = Printed.By("check", Files.DoorCar);
-
-        Assert.Equal(new Printed(ExitCode.Done, $"{Files.DoorCar}: no errors, no warnings\n  needed for a run: nothing more\n", ""), printed);
-    }
-
-    [Fact]
-    public void Check_PartFile_ListsWhatARunLacks()
-    {
-        Printed printed = Printed.By("check", Files.Test("part"));
-
-        Assert.Equal(ExitCode.Done, printed.Code);
-        Assert.Contains("needed for a run:\n", printed.Output, StringComparison.Ordinal);
-        Assert.Contains("rear.spring", printed.Output, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void Check_CarThatCannotStand_IsTold()
     {
         Printed printed = Printed.By("check", Files.DoorCar, "--set", "car.ride_height.rear=+6 in");

@@ -1,3 +1,6 @@
+using LaunchSim.Scenarios.Typical;
+using LaunchSim.Scenarios.Units;
+
 namespace LaunchSim.Scenarios.Tests.Schema;
 
 /// <summary>
@@ -13,6 +16,22 @@ public class GeneratedFilesTests
     [Fact]
     public void Reference_Committed_EqualsTheGenerated() =>
         Same(Path.Combine(Files.Root, "docs", "scenario.md"), ScenarioSchema.ToReference());
+
+    [Fact]
+    public void TypicalValues_Committed_EqualTheRegister()
+    {
+        Scenario door = new ScenarioReader().Read(Files.DoorCar).Scenario!, clutch = new ScenarioReader().Read(Path.Combine(Files.Root, "scenarios", "clutch-car.yaml")).Scenario!;
+        var known = new Dictionary<string, Quantity>();
+        foreach (string path in TypicalRegister.All.OfType<MeasuredValue>().Select(entry => entry.Path).Concat(["car.cg_height", "rear.tire.pressure.measured"]))
+        {
+            if ((path.StartsWith("driveline.", StringComparison.Ordinal) ? clutch : door).Find(path) is { } quantity)
+            {
+                known.Add(path, quantity);
+            }
+        }
+
+        Same(Path.Combine(Files.Root, "docs", "typical-values.md"), TypicalPage.Write(new KnownCar(known)));
+    }
 
     private static void Same(string path, string generated)
     {

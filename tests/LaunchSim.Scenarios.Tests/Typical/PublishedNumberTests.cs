@@ -76,6 +76,18 @@ public class PublishedNumberTests
         Assert.Equal(own, WholeCarInertia.Sprung(whole, body + front.Mass + rear.Mass, front, rear), 1e-9);
     }
 
+    [Fact]
+    public void LiftedAxle_OfTheWorkedExample_GivesTheHeight() =>
+        // Row 22: form read in open course notes, the example computed for this project. Scales in kilograms are as good as in newtons.
+        Assert.Equal(0.55, LiftedAxle.Height(1500, 2.7, 0.31, 0.5, 25.1259453814803), 1e-12);
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-0.1)]
+    [InlineData(2.7)]
+    public void LiftedAxle_LiftedByNothingOrToTheVertical_IsRefused(double lift) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => LiftedAxle.Height(1500, 2.7, 0.31, lift, 25));
+
     [Theory]
     [InlineData("275/60R15", 0.275, 60, 15)]
     [InlineData("P275/60-15", 0.275, 60, 15)]

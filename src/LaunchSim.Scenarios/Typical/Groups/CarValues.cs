@@ -30,17 +30,15 @@ internal static class CarValues
             new("Weigh wheel with tyre, brake and upright on bathroom scales; half of each arm and of the damper counts. Both sides.", "1 h when it is apart; scales"), Share(0.10)),
         Number("rear.unsprung", k => 0.23 * k.Number("car.scales.rear") / Gravity, "23 % of the rear axle's scale reading", Share(0.20), Practice,
             UsualRange.Of(k => k.Number("car.scales.rear") / Gravity, 0.13, 0.36, "for a solid axle with wheels, tyres and brakes of a car of this weight"),
-            new("Axle on stands under the body, springs and dampers off: set both wheels on the scales and lift the bars' front ends so that they carry half of their own weight.", "1 h when it is apart; scales"), Share(0.10)),
+            new("Body on stands, springs and dampers off: what both rear wheels press on the scales is axle, wheels, brakes and about half of the bars.", "1 h; stands, two scale pads"), Share(0.10)),
         Number("rear.housing_inertia", k => k.Number("rear.unsprung") * 0.145 * 0.145, "rear unsprung mass × (145 mm)²", Share(0.35), Guess,
             UsualRange.Of(k => k.Number("rear.unsprung"), 0.06 * 0.06, 0.30 * 0.30, "for an axle of this mass"),
             new("Hang the bare housing by a bolt 10 in from its centreline and time twenty swings: inertia = mass × g × distance × (time of one swing / 2π)² less mass × distance².", "1 h when it is bare; a watch, scales")),
-        Number("car.aero.drag_area", k => 0.70, "0.70 m²", Share(0.15), Practice, UsualRange.Plain(0.25, 1.4, "for a car"), new("Coast down from 60 mph on a calm day, both ways, from a log.", "1 h; data log")),
+        Number("car.aero.drag_area", _ => 0.70, ForAll, Share(0.15), Practice, UsualRange.Plain(0.25, 1.4, "for a car"), new("Coast down from 60 mph on a calm day, both ways, from a log.", "1 h; data log")),
         Number("car.aero.height", k => 0.95 * k.Number("car.cg_height"), "0.95 × the height of the centre of gravity", Share(0.25), Guess, UsualRange.Plain(0.15, 1.3, "for a car")),
-        Number("car.aero.air_density", k => 1.2, "1.2 kg/m³, 20 °C at sea level", Share(0.05), "gas law", UsualRange.Plain(0.85, 1.4, "for air at a track"), new("From air pressure and temperature of a weather station.", "2 min")),
+        Number("car.aero.air_density", _ => 1.2, "dry air of 20 °C at 1013 hPa", Share(0.05), "gas law", UsualRange.Plain(0.85, 1.4, "for air at a track"), new("From air pressure and temperature of a weather station.", "2 min")),
         Set("car.ride_height.front", Amount(Inch / 16), RideHeight, Marks),
         Set("car.ride_height.rear", Amount(Inch / 16), RideHeight, Marks),
-        Set("track.grip", null, UsualRange.Plain(0.2, 1.5, "for a track, against the one on which the tyres' grip was found") with { Judged = (_, row) => row.MinBy(grip => -Math.Abs(Math.Log(grip))) }),
-        Set("run.rollout", Amount(2 * Inch), UsualRange.Plain(0, 0.5, "for a rollout (common practice, no source)")),
     ];
 
     internal static double PitchInertia(KnownReading k)

@@ -4,6 +4,7 @@ namespace LaunchSim.Scenarios.Typical.Groups;
 internal static class Entry
 {
     public const string Practice = "common practice, no source";
+    public const string ForAll = "the same for every car";
     public const string Guess = "no source: an order of size that launches come out sensibly with";
     public const string Rhyne = "regression of T. B. Rhyne, Tire Science and Technology 33(3), 136–155 (from memory)";
     public const string OpenTireData = "measured on a 255/40R17 at 24 to 36 psi, open data (kktse.github.io, 2021-07-12)";

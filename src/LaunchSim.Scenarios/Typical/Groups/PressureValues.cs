@@ -21,12 +21,12 @@ internal static class PressureValues
             : [];
         return
         [
-            Number(at + ".measured", _ => psi * Psi, $"{psi:0} psi", Amount((rear ? 3 : 5) * Psi), Practice, usual, Gauge, Amount(0.5 * Psi)),
+            Number(at + ".measured", _ => psi * Psi, rear ? "a drag radial; a slick has less, a street tyre more" : ForAll, Amount((rear ? 3 : 5) * Psi), Practice, usual, Gauge, Amount(0.5 * Psi)),
             Number(at + ".set", k => k.Number(at + ".measured"), "as measured", Amount(0.5 * Psi), Practice, usual, Gauge, Amount(0.5 * Psi)),
             Number(at + ".vertical", Vertical, "the slope of the regression by size" + (rear ? ", × 0.9 as the rate" : "") + "; on the 255/40R17 whose rate was measured the regression gives a third more than the 30 lb/in per psi that were found", Share(0.35), Rhyne + "; " + OpenTireData,
                 UsualRange.Of(Vertical, 0, 2.5, "for a tyre of this size"), Twice),
             .. torsional,
-            Number(at + ".grip", _ => -0.01 / Psi, "-0.01 /psi", Share(1), Practice, UsualRange.Plain(-0.06 / Psi, 0.04 / Psi, "for a tyre"),
+            Number(at + ".grip", _ => -0.01 / Psi, ForAll, Share(1), Practice, UsualRange.Plain(-0.06 / Psi, 0.04 / Psi, "for a tyre"),
                 new("Passes at two pressures on the same day.", "an afternoon at the track")),
         ];
     }

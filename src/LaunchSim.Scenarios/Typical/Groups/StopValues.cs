@@ -18,7 +18,7 @@ internal static class StopValues
         [
             Number(at + ".extend", k => extend * Inch * Ratio(k), $"{extend:0.0} in{times}", Amount(0.75 * Inch), Practice, UsualRange.Plain(0.4 * Inch, 9 * Inch, "for a damper from ride height"), Travel, Amount(Inch / 8)),
             Number(at + ".compress", k => compress * Inch * Ratio(k), $"{compress:0.0} in{times}", Amount(0.75 * Inch), Practice, UsualRange.Plain(0.4 * Inch, 9 * Inch, "for a damper from ride height"), Travel, Amount(Inch / 8)),
-            Number(at + ".stop_rate", _ => 3000 * PoundPerInch, "3000 lb/in, hard rubber on steel", Share(0.50), Practice, UsualRange.Plain(200 * PoundPerInch, 30000 * PoundPerInch, "for a stop"),
+            Number(at + ".stop_rate", _ => 3000 * PoundPerInch, "hard rubber on steel, for every car", Share(0.50), Practice, UsualRange.Plain(200 * PoundPerInch, 30000 * PoundPerInch, "for a stop"),
                 new("Press the bump rubber on a scale by 1/8 in; for a top-out spacer take the maker's figure.", "15 min; scales, a press")),
             Number(at + ".stop_damping", k => 0.0035 * k.Number(at + ".stop_rate"), "stop rate × 3.5 ms", Share(0.60), Guess, UsualRange.Of(k => k.Number(at + ".stop_rate"), 0, 0.05, "for a stop of this rate")),
         ];

@@ -19,7 +19,7 @@ internal static class TorqueValues
 
     public static RegisterEntry[] All =>
     [
-        Row("driveline.time", _ => Times, "0 0.05 0.25 0.6 1 s", null, Practice),
+        Row("driveline.time", _ => Times, ForAll, null, Practice),
         Row("driveline.torque", k => [.. Shares(k.Row("driveline.time")).Select(share => share * Level(k))],
             "mass × acceleration × rear loaded radius × 1.1, rising from 0 over 82 % at 0.05 s and 92 % at 0.25 s to all of it at 0.6 s; acceleration from the 60 ft time as if it were steady, 1.2 g when there is none", Share(0.25), Practice,
             UsualRange.Of(k => k.Mass * Gravity * k.Number("rear.tire.loaded_radius"), 0.25, 4, "for a car of this weight and tyre") with { Judged = (_, row) => row.Max(), Where = "at its largest" }, Torque, Share(0.10)),

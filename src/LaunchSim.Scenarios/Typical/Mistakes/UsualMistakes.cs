@@ -79,7 +79,7 @@ internal static class UsualMistakes
             if (UnitReader.TryRead(name, found.Entry.Kind.Dimension, out Unit unit, out _) && Math.Abs(unit.Factor - written.Factor) > 1e-9 * unit.Factor
                 && Scaled(found, unit.Factor / written.Factor, "another unit") is { } guess)
             {
-                yield return guess with { Text = found.Quantity.Count > 1 ? $"the same numbers in {name}" : $"{Text(found.Quantity.Numbers[0])} {name}" };
+                yield return guess with { Text = found.Entry.IsRow ? $"the same numbers in {name}" : $"{string.Join(' ', found.Quantity.Numbers.Select(Text))} {name}" };
             }
         }
     }
