@@ -8,7 +8,7 @@ namespace LaunchSim.Cli.Tests.Completion;
 public class CompleterTests
 {
     [Theory]
-    [InlineData("", "run check geometry schema completion")]
+    [InlineData("", "new run check geometry schema completion")]
     [InlineData("ge", "geometry")]
     [InlineData("c", "check completion")]
     [InlineData("-", "--help --version")]
@@ -26,6 +26,8 @@ public class CompleterTests
     [InlineData("run --nothing=s", "")]
     [InlineData("run --tolerance ", "")]
     [InlineData("run -- --un", "")]
+    [InlineData("new --wheelb", "--wheelbase")]
+    [InlineData("new --linkage ", "four-link ladder-bar")]
     [InlineData("geometry --p", "--percent")]
     [InlineData("geometry a.yaml ", "")]
     [InlineData("completion ", "bash fish powershell zsh")]
@@ -57,6 +59,7 @@ public class CompleterTests
 
         Assert.Equal([("a.yaml", "file"), ("b.yml", "file"), ("my cars/", "folder"), ("sub/", "folder")], Below(folder, "run", ""));
         Assert.Equal([("a.yaml", "file"), ("b.yml", "file"), ("my cars/", "folder"), ("sub/", "folder")], Below(folder, "geometry", ""));
+        Assert.Equal([("my cars/", "folder"), ("sub/", "folder")], Below(folder, "new", ""));
         Assert.Equal([("my cars/", "folder")], Below(folder, "check", "my"));
         Assert.Equal([("my cars/race car.yaml", "file")], Below(folder, "check", "my cars/r"));
         Assert.Equal([(".hidden.yaml", "file")], Below(folder, "run", "."));
