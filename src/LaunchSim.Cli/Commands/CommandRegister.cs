@@ -13,6 +13,7 @@ internal static class CommandRegister
     {
         var root = new RootCommand("A car's first second off the line, from a scenario file")
         {
+            MeasureCommand.Create(session),
             NewCommand.Create(session, words.Contains("new")),
             RunCommand.Create(session),
             CheckCommand.Create(session),
