@@ -1,6 +1,7 @@
 using System.CommandLine;
 using LaunchSim.Charts;
 using LaunchSim.Charts.Measure;
+using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Scenarios.Units;
@@ -18,7 +19,7 @@ internal static class MeasureCommand
         units.Description = "Units after the lines to write on; shop when left out";
         var paper = new Option<string>("--paper") { HelpName = "a4|letter", Description = "Paper, on its side; letter with shop units and a4 with si when left out. What is drawn fits on either" };
         _ = paper.AcceptOnlyFromAmong("a4", "letter");
-        var target = new Option<string>("--out") { HelpName = "file", Description = "A .pdf with both pages, or an .svg or .png, which become NAME-1 and NAME-2; measure.pdf when left out" };
+        var target = new Option<string>("--out") { HelpName = "file", CompletionSources = { FileOffers.Ending(".pdf", ".svg", ".png") }, Description = "A .pdf with both pages, or an .svg or .png, which become NAME-1 and NAME-2; measure.pdf when left out" };
         var command = new Command("measure", "A measuring sheet to print and write on: what to measure, in which order, and under which key it goes into the file") { linkage, units, paper, target };
         command.SetAction(parsed =>
         {
