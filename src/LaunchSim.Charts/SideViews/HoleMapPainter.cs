@@ -110,7 +110,7 @@ internal sealed class HoleMapPainter
         foreach (double mark in marks.Where(mark => Math.Abs(mark - 100) > 1e-6).Append(100).Where(mark => Math.Abs(mark) > 1e-9).OrderByDescending(mark => mark == 100))
         {
             bool isNeutral = mark == 100;
-            if (EndOf(mark / 100 * _neutral) is not { } end)
+            if (EndOf(mark / 100 * _neutral) is not { } end || end.DistanceTo(_projection.At(0, 0)) < 4 * Apart)
             {
                 continue;
             }
