@@ -8,7 +8,7 @@ internal readonly record struct Extent(double Low, double High)
     // Share of the extent that is left free at an end at which there are data: for labels.
     private const double Room = 0.12;
 
-    // Share of the largest value below which there is nothing to see.
+    // Share of the extent below which there is nothing to see.
     private const double Rounding = 1e-6;
 
     /// <summary>What holds some values and zero, with room at the ends for labels. What is not finite is passed over.</summary>
@@ -27,8 +27,9 @@ internal readonly record struct Extent(double Low, double High)
         }
 
         // A load of nothing is nothing but for rounding.
-        low = low > -Rounding * high ? 0 : low;
-        high = high < -Rounding * low ? 0 : high;
+        double nothing = Rounding * Math.Max(least, high - low);
+        low = low > -nothing ? 0 : low;
+        high = high < nothing ? 0 : high;
         double missing = least - (high - low);
         if (missing > 0)
         {

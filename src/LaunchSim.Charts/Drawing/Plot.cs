@@ -20,7 +20,7 @@ internal sealed class Plot
     public const double Left = 48, Right = 16, Below = 36, Above = 20;
 
     // From one point of a curve to the next on the canvas at the most: names look for their place at the points.
-    private const double Stride = 8;
+    private const double Stride = 8, Together = 2;
 
     // A number at the upper end of the axis stands out by that much.
     private const double HalfNumber = 8;
@@ -203,7 +203,13 @@ internal sealed class Plot
     {
         foreach (DataPoint point in curve.Points)
         {
+            // Points that fall together on the canvas are one.
             ScreenPoint to = At(point.X, point.Y);
+            if (points.Count > 0 && points[^1].DistanceTo(to) < Together)
+            {
+                continue;
+            }
+
             int pieces = points.Count > 0 && points[^1].DistanceTo(to) is > Stride and < 1e5 and var way ? (int)Math.Ceiling(way / Stride) : 1;
             for (int i = 1; i < pieces; i++)
             {

@@ -19,23 +19,43 @@ internal sealed class Course
     /// <param name="solution">The launch; not read by another thread meanwhile.</param>
     public Course(LaunchSolution solution)
     {
-        var seen = new List<Observation>((2 * solution.Steps) + (int)(solution.Duration / Finest) + 1);
+        int count = 0, at = 0;
+        for (int step = 0; step < solution.Steps; step++)
+        {
+            count += Parts(solution.Step(step)) + 1;
+        }
+
+        _seen = new Observation[count];
         for (int step = 0; step < solution.Steps; step++)
         {
             (double start, double end) = solution.Step(step);
-            int parts = Math.Max(1, (int)Math.Ceiling((end - start) / Finest));
+            int parts = Parts((start, end));
             for (int part = 0; part <= parts; part++)
             {
-                solution.At(step, part == parts ? end : start + ((end - start) * part / parts), out Observation one);
-                seen.Add(one);
+                solution.At(step, part == parts ? end : start + ((end - start) * part / parts), out _seen[at++]);
             }
         }
-
-        _seen = [.. seen];
     }
 
     /// <summary>All observations in order of time.</summary>
-    public IReadOnlyList<Observation> Seen => _seen;
+    public ReadOnlySpan<Observation> Seen => _seen;
+
+    /// <summary>The largest of all values of a quantity.</summary>
+    /// <param name="read">Reads it; what is not finite is passed over.</param>
+    /// <returns>Not a number when there is none.</returns>
+    public double Largest(ObservationReader read)
+    {
+        double largest = double.NaN;
+        foreach (ref readonly Observation one in Seen)
+        {
+            double value = read(one);
+            largest = double.IsFinite(value) && !(largest >= value) ? value : largest;
+        }
+
+        return largest;
+    }
+
+    private static int Parts((double Start, double End) step) => Math.Max(1, (int)Math.Ceiling((step.End - step.Start) / Finest));
 
     /// <summary>A quantity against time.</summary>
     /// <param name="read">Reads it.</param>

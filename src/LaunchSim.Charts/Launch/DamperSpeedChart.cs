@@ -20,7 +20,7 @@ internal sealed class DamperSpeedChart : LaunchChart
     public override string Title(LaunchView view)
     {
         Scale speed = view.Readout.ShaftSpeed;
-        return $"The rear dampers {Fastest("rear")}, the front dampers {Fastest("front")}";
+        return $"The rear dampers {Fastest("rear")}, the front ones {Fastest("front")}";
 
         string Fastest(string end)
         {

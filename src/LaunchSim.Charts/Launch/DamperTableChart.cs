@@ -24,18 +24,18 @@ internal sealed class DamperTableChart : LaunchChart
     public override string Title(LaunchView view)
     {
         Scale speed = view.Readout.ShaftSpeed, force = view.Readout.Force;
-        return $"In the first 0.15 s the rear dampers reach {Reached((in Observation o) => o.RearDamperSpeed, (in Observation o) => o.RearDamperForce)}, the front {Reached((in Observation o) => o.FrontDamperSpeed, (in Observation o) => o.FrontDamperForce)}";
+        return $"In the first 0.15 s the rear dampers {Reached((in Observation o) => o.RearDamperSpeed, (in Observation o) => o.RearDamperForce)}, the front ones {Reached((in Observation o) => o.FrontDamperSpeed, (in Observation o) => o.FrontDamperForce)}";
 
         string Reached(ObservationReader speedOf, ObservationReader forceOf)
         {
-            return Fastest(view, speedOf) is { } most
-                ? $"{speed.Text(Math.Abs(speedOf(most)))} {(speedOf(most) >= 0 ? "opening" : "closing")} and {force.Text(Math.Abs(forceOf(most)))}"
-                : "nothing";
+            return Fastest(view, speedOf) is { } most && !speed.IsZero(speedOf(most))
+                ? $"{(speedOf(most) >= 0 ? "open" : "close")} at {speed.Text(Math.Abs(speedOf(most)))} against {force.Text(Math.Abs(forceOf(most)))}"
+                : "stay still";
         }
     }
 
     public override string Explanation(LaunchView view) =>
-        "The lines are the tables as set, one damper: extension solid to the right, compression dashed to the left. A dot every 10 ms of this launch: full in the first 0.15 s, rings after it.";
+        "The lines are the tables as set: extension solid, compression dashed. Dots are this launch, one every 10 ms: full in the first 0.15 s, rings after it.";
 
     public override void Draw(ChartPage page)
     {
@@ -49,7 +49,7 @@ internal sealed class DamperTableChart : LaunchChart
     {
         LaunchView view = page.View;
         Scale speed = view.Readout.ShaftSpeed, force = view.Readout.Force;
-        DataPoint[] path = [.. view.Course.Seen.Select(one => new DataPoint(speedOf(one) / speed.Factor, -forceOf(one) / force.Factor))];
+        DataPoint[] path = [.. view.Course.Against(speedOf, speed).Zip(view.Course.Against(forceOf, force), (speeds, forces) => new DataPoint(speeds.Y, -forces.Y))];
         var across = Extent.Of(path.Select(point => point.X), LeastSpeed / speed.Factor);
         (DataPoint[] extension, DataPoint[] compression) = law is DamperTables tables
             ? (Row(tables.Extension, 1, across.High, speed, force), Row(tables.Compression, -1, -across.Low, speed, force))
@@ -110,7 +110,7 @@ internal sealed class DamperTableChart : LaunchChart
     private static Observation? Fastest(LaunchView view, ObservationReader speedOf)
     {
         Observation? most = null;
-        foreach (Observation one in view.Course.Seen)
+        foreach (ref readonly Observation one in view.Course.Seen)
         {
             if (one.Time <= First && !(most is { } before && Math.Abs(speedOf(before)) >= Math.Abs(speedOf(one))))
             {

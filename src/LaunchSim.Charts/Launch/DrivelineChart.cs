@@ -18,7 +18,7 @@ internal sealed class DrivelineChart : LaunchChart
     {
         Scale rotation = Readout.Rotation;
         double start = ((EngineDriveline)view.Car.Driveline).Engine.LaunchSpeed;
-        double lowest = view.Course.Seen.Select(one => one.EngineSpeed).DefaultIfEmpty(start).Min();
+        double lowest = view.Course.Largest((in Observation o) => -o.EngineSpeed) is var least && double.IsNaN(least) ? start : -least;
         string engine = rotation.IsZero(start - lowest) ? $"The engine never falls below its {rotation.Text(start)}" : $"The engine falls from {rotation.Text(start)} to {rotation.Text(lowest)}";
         return view["clutch_locks_s"] is { } locks ? $"{engine}; the clutch locks at {Readout.Time.Text(locks)}"
             : ((EngineDriveline)view.Car.Driveline).Coupling is Clutch ? $"{engine}; the clutch never locks"
@@ -53,6 +53,6 @@ internal sealed class DrivelineChart : LaunchChart
     }
 
     // The driveshaft turns with the rims over the housing; with no gear in there is no input speed.
-    private static double Input(EngineDriveline line, in Observation seen) =>
+    internal static double Input(EngineDriveline line, in Observation seen) =>
         seen.Gear >= 1 ? line.Ratios[(int)seen.Gear - 1] * line.FinalDrive * (seen.WheelSpeed + seen.PitchRate + seen.PinionRate) : double.NaN;
 }

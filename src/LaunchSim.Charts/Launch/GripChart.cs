@@ -1,3 +1,4 @@
+using System.Globalization;
 using LaunchSim.Charts.Drawing;
 using LaunchSim.Dynamics;
 using LaunchSim.Figures;
@@ -41,7 +42,7 @@ internal sealed class GripChart : LaunchChart
         if (view["grip_margin_lowest_ratio"] is { } margin && view["grip_margin_lowest_time_s"] is { } at)
         {
             view.Run.Solution.At(at, out Observation seen);
-            upper.Mark(at, seen.RearThrust / force.Factor, $"{Spare(margin)} to spare", Theme.Rear, above: false);
+            upper.Mark(at, seen.RearThrust / force.Factor, Readout.Percent.IsZero(100 * margin) ? "no grip to spare" : $"{Spare(margin)} to spare", Theme.Rear, above: false);
         }
 
         upper.Name(available, "available grip");
@@ -50,7 +51,7 @@ internal sealed class GripChart : LaunchChart
         Curve level = lower.Level(peak, Pen.Reference);
         Curve slips = lower.Line(slip, Pen.Rear);
         lower.Draw();
-        lower.Name(level, $"past {peak:0.###} the grip falls");
+        lower.Name(level, string.Create(CultureInfo.InvariantCulture, $"past {peak:0.###} the grip falls"));
         lower.Name(slips, "slip");
         lanes.Draw(page.Canvas, upper);
         page.Finish(time, upper, lower);

@@ -19,20 +19,20 @@ internal sealed class InstantCentreChart : LaunchChart
     public override string Title(LaunchView view)
     {
         double standing = view.Run.Solution.Car.Line.Percent;
-        double[] seen = [.. view.Course.Seen.Select(one => one.AntiSquatPercent).Where(double.IsFinite)];
-        if (seen.Length == 0 || !double.IsFinite(standing))
+        double highest = view.Course.Largest((in Observation o) => o.AntiSquatPercent), lowest = -view.Course.Largest((in Observation o) => -o.AntiSquatPercent);
+        if (double.IsNaN(highest) || !double.IsFinite(standing))
         {
             return StaticLineWords.Percent(standing) + " standing";
         }
 
-        double far = seen.MaxBy(percent => Math.Abs(percent - standing));
-        return Readout.Percent.IsZero(far - standing)
-            ? $"Percent stays at {Readout.Percent.Text(standing)}"
+        double far = highest - standing >= standing - lowest ? highest : lowest;
+        return Readout.Percent.IsZero(far - standing) ? $"Percent stays at {Readout.Percent.Text(standing)}"
+            : Math.Abs(far - standing) > FarPercent ? $"Percent goes from {Readout.Percent.Text(standing)} standing out of all bounds"
             : $"Percent goes from {Readout.Percent.Text(standing)} standing to {Readout.Percent.Text(far)} at the farthest";
     }
 
     public override string Explanation(LaunchView view) =>
-        "As the body moves over the axle: percent anti-squat, the instant centre ahead of the rear axle and above the ground, and the pinion's turn against the body.";
+        "All three move as body and axle move against each other. What is too far away to be drawn leaves a gap.";
 
     public override void Draw(ChartPage page)
     {

@@ -20,10 +20,10 @@ internal sealed class LinkForceChart : LaunchChart
         Scale force = view.Readout.Force;
         if (view.Car.Rear.Linkage is LadderBar)
         {
-            double most = view.Course.Seen.Select(one => Lift(view, one)).DefaultIfEmpty(0).MaxBy(Math.Abs);
-            return most >= 0
-                ? $"The ladder bars lift the body with up to {force.Text(most)}"
-                : $"The ladder bars pull the body down with up to {force.Text(-most)}";
+            double up = view.Course.Largest((in Observation o) => Lift(view, o)), down = view.Course.Largest((in Observation o) => -Lift(view, o));
+            return double.IsNaN(up) ? "The ladder bars lift nothing"
+                : up >= down ? $"The ladder bars lift the body with up to {force.Text(up)}"
+                : $"The ladder bars pull the body down with up to {force.Text(down)}";
         }
 
         return $"The lower bars {Most("lower")}, the upper bars {Most("upper")}, each side";
@@ -36,7 +36,7 @@ internal sealed class LinkForceChart : LaunchChart
     }
 
     public override string Explanation(LaunchView view) => view.Car.Rear.Linkage is LadderBar
-        ? "Upward force on the body at the ladder bars' pivot, both bars together. What they push along the track is left out: it is the thrust but for the axle's inertia."
+        ? "Upward force on the body at the pivot, both bars together. Their push along the track, the thrust but for the axle's inertia, is left out."
         : "Forces along the bars, one side: pull above zero, push below. These are the model's bars; whether yours are strong enough they cannot say.";
 
     public override void Draw(ChartPage page)

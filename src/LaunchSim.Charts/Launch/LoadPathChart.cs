@@ -29,7 +29,8 @@ internal sealed class LoadPathChart : LaunchChart
     /// <param name="standing">The standing car's rear load, N.</param>
     public static (double[] Upper, double[] Lower)[] Stack(Course course, double standing)
     {
-        int count = course.Seen.Count;
+        ReadOnlySpan<Observation> seen = course.Seen;
+        int count = seen.Length;
         var edges = new (double[] Upper, double[] Lower)[Paths.Length + 1];
         for (int path = 0; path <= Paths.Length; path++)
         {
@@ -38,11 +39,10 @@ internal sealed class LoadPathChart : LaunchChart
 
         for (int i = 0; i < count; i++)
         {
-            Observation seen = course.Seen[i];
             edges[0].Upper[i] = edges[0].Lower[i] = standing;
             for (int path = 0; path < Paths.Length; path++)
             {
-                double load = Paths[path].Read(seen);
+                double load = Paths[path].Read(seen[i]);
                 edges[path + 1].Upper[i] = edges[path].Upper[i] + Math.Max(0, load);
                 edges[path + 1].Lower[i] = edges[path].Lower[i] + Math.Min(0, load);
             }
@@ -76,7 +76,7 @@ internal sealed class LoadPathChart : LaunchChart
         TimeAxis time = page.Time();
         var extent = Extent.Of(edges[^1].Upper.Concat(edges[^1].Lower).Append(standing).Select(newtons => newtons / force.Factor), 0.2 * standing / force.Factor);
         Plot plot = page.Plot(page.Rows(lanes, 1)[0], time, extent, $"Rear tyre load, both tyres, {force.Unit}");
-        DataPoint[] Edge(double[] newtons) => [.. newtons.Select((value, i) => new DataPoint(view.Course.Seen[i].Time, value / force.Factor))];
+        DataPoint[] Edge(double[] newtons) => [.. newtons.Zip(load, (value, at) => new DataPoint(at.X, value / force.Factor))];
         for (int path = 0; path < Paths.Length; path++)
         {
             plot.Strip(Edge(edges[path].Upper), Edge(edges[path + 1].Upper), Paths[path].Fill);
@@ -120,15 +120,15 @@ internal sealed class LoadPathChart : LaunchChart
     {
         const int places = 40;
         var anchors = new List<(ScreenPoint Point, double Thickness)>();
-        for (int place = 0; place < places && course.Seen.Count > 0; place++)
+        for (int place = 0; place < places && course.Seen.Length > 0; place++)
         {
-            int i = (int)((course.Seen.Count - 1) * (place + 0.5) / places);
+            int i = (int)((course.Seen.Length - 1) * (place + 0.5) / places);
             double up = outer.Upper[i] - inner.Upper[i], down = inner.Lower[i] - outer.Lower[i];
             double middle = (up >= down ? outer.Upper[i] + inner.Upper[i] : outer.Lower[i] + inner.Lower[i]) / 2;
             anchors.Add((plot.At(course.Seen[i].Time, middle / force.Factor), Math.Max(up, down)));
         }
 
-        ScreenPoint[] best = [.. anchors.Where(anchor => anchor.Thickness > 0).OrderByDescending(anchor => anchor.Thickness).Select(anchor => anchor.Point).Take(12)];
+        ScreenPoint[] best = [.. anchors.Where(anchor => anchor.Thickness > 0).OrderByDescending(anchor => anchor.Thickness).Select(anchor => anchor.Point).Take(6)];
         if (best.Length > 0)
         {
             _ = plot.Labels.Place(name, best, new LabelStyle { On = true, Weight = Theme.Bold });

@@ -1,5 +1,6 @@
 using LaunchSim.Charts.Drawing;
 using LaunchSim.Figures;
+using LaunchSim.Reports.Numbers;
 using OxyPlot;
 
 namespace LaunchSim.Charts.Launch;
@@ -7,6 +8,9 @@ namespace LaunchSim.Charts.Launch;
 /// <summary>Rises over the ground, and below them the gaps at the wheels.</summary>
 internal sealed class RiseChart : LaunchChart
 {
+    // Less than this is not seen, m.
+    private const double Seen = 0.0005;
+
     public override string Name => "rises-and-gaps";
 
     public override string Title(LaunchView view) => $"{RisePanel.RiseTitle(view)}; {char.ToLowerInvariant(RisePanel.GapTitle(view)[0])}{RisePanel.GapTitle(view)[1..]}";
@@ -29,8 +33,8 @@ internal sealed class RiseChart : LaunchChart
 
     private static void Separation(LaunchView view, Plot plot, string what, string stop)
     {
-        var travel = view.Readout.Travel;
-        if (view[$"{what}_peak_m"] is { } peak && view[$"{what}_peak_time_s"] is { } at && !travel.IsZero(peak))
+        Scale travel = view.Readout.Travel;
+        if (view[$"{what}_peak_m"] is { } peak && view[$"{what}_peak_time_s"] is { } at && Math.Abs(peak) >= Seen)
         {
             string left = view[$"{what}_peak_travel_left_m"] is { } way
                 ? travel.IsZero(way) ? $", at the {stop} stop" : way < 0 ? $", {travel.Text(-way)} into the {stop} stop" : $", {travel.Text(way)} left to the {stop} stop"
