@@ -202,7 +202,8 @@ internal sealed class HoleMapPainter
         if (_doubt is not null)
         {
             string cloud = _doubt.MovesInstantCentre ? $" Small dots: {_doubt.Lines.Count} draws of the present instant centre by the doubts of the points." : "";
-            notes.Add($"In brackets: nineteen times in twenty by all doubts entered.{cloud}");
+            string failed = _doubt.Failed > 0 ? string.Create(CultureInfo.InvariantCulture, $" Of {_doubt.Failed} of {_doubt.Failed + _doubt.Lines.Count} draws no car could be made; they are left out.") : "";
+            notes.Add($"In brackets: nineteen times in twenty by all doubts entered.{cloud}{failed}");
         }
 
         return notes;
