@@ -13,8 +13,11 @@ public sealed record GeometryDoubt
 {
     private const int Draws = 400, Seed = 1;
 
-    /// <summary>Static lines drawn by the doubts; those are left out of which no linkage or standing car could be made.</summary>
+    /// <summary>Static lines drawn by the doubts.</summary>
     public required IReadOnlyList<StaticLine> Lines { get; init; }
+
+    /// <summary>How many draws were left out, since no linkage or no standing car could be made of them.</summary>
+    public required int Failed { get; init; }
 
     /// <summary>Percent that one draw in forty stays below.</summary>
     public required double LowPercent { get; init; }
@@ -25,7 +28,7 @@ public sealed record GeometryDoubt
     /// <summary>Whether points of the linkage or the wheelbase are in doubt, so that the instant centre may lie elsewhere.</summary>
     public required bool MovesInstantCentre { get; init; }
 
-    /// <summary>Reads it off a scenario; null when none of these values is in doubt.</summary>
+    /// <summary>Reads it off a scenario; null when none of these values is in doubt, or nothing can be made of any draw.</summary>
     /// <param name="scenario">The scenario, whose linkage can be put together.</param>
     public static GeometryDoubt? Of(Scenario scenario)
     {
@@ -59,14 +62,14 @@ public sealed record GeometryDoubt
             }
         }
 
-        if (lines.Count < Draws / 2)
+        if (lines.Count == 0)
         {
             return null;
         }
 
         double[] percents = [.. lines.Select(line => line.Percent).Order()];
         int edge = percents.Length / 40;
-        return new GeometryDoubt { Lines = lines, LowPercent = percents[edge], HighPercent = percents[^(1 + edge)], MovesInstantCentre = points.Length > 0 };
+        return new GeometryDoubt { Lines = lines, LowPercent = percents[edge], HighPercent = percents[^(1 + edge)], MovesInstantCentre = points.Length > 0, Failed = Draws - lines.Count };
     }
 
     private static SideView? View(Scenario scenario, Linkage linkage, double height, double wheelbase)

@@ -19,13 +19,14 @@ internal sealed class BracketLabels(SideViewScene scene, Projection projection, 
     /// <summary>Places the names.</summary>
     public void Place()
     {
-        foreach (IGrouping<string, SceneHole> bracket in scene.Holes.Where(hole => hole.IsOfLinkage).GroupBy(hole => hole.Bracket))
+        IGrouping<string, SceneHole>[] brackets = [.. scene.Holes.Where(hole => hole.IsOfLinkage).GroupBy(hole => hole.Bracket)];
+        foreach (IGrouping<string, SceneHole> bracket in brackets)
         {
-            Bracket([.. bracket.Where(hole => projection.Shows(hole.At))]);
+            Bracket([.. bracket.Where(hole => projection.Shows(hole.At))], brackets.Length == 1);
         }
     }
 
-    private void Bracket(SceneHole[] holes)
+    private void Bracket(SceneHole[] holes, bool isOnly)
     {
         if (holes.Length == 0)
         {
@@ -58,6 +59,7 @@ internal sealed class BracketLabels(SideViewScene scene, Projection projection, 
         string names = holes.Length <= Most ? string.Join(", ", holes.Select(hole => hole.Name)) : $"{holes[0].Name} to {holes[^1].Name}";
         string use = holes.FirstOrDefault(hole => hole.IsInUse) is { } used ? $"; {used.Name} in use" : "";
         SceneHole middle = holes.FirstOrDefault(hole => hole.IsInUse) ?? holes[0];
-        _ = labels.Offer($"{PointWords.Bracket(middle.Bracket)}, holes from the top:\n{names}{use}", projection.At(middle.At), _other with { Directions = [45, 20, 90, 0, 70] });
+        string text = isOnly ? $"holes from the top: {names}{use}" : $"{PointWords.Bracket(middle.Bracket)}, holes from the top:\n{names}{use}";
+        _ = labels.Offer(text, projection.At(middle.At), _other with { Directions = [45, 20, 90, 0, 70] });
     }
 }

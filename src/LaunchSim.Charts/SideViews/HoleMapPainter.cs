@@ -110,7 +110,7 @@ internal sealed class HoleMapPainter
         foreach (double mark in marks.Where(mark => Math.Abs(mark - 100) > 1e-6).Append(100).Where(mark => Math.Abs(mark) > 1e-9).OrderByDescending(mark => mark == 100))
         {
             bool isNeutral = mark == 100;
-            if (EndOf(mark / 100 * _neutral) is not { } end)
+            if (EndOf(mark / 100 * _neutral) is not { } end || end.DistanceTo(_projection.At(0, 0)) < 4 * Apart)
             {
                 continue;
             }
@@ -202,7 +202,8 @@ internal sealed class HoleMapPainter
         if (_doubt is not null)
         {
             string cloud = _doubt.MovesInstantCentre ? $" Small dots: {_doubt.Lines.Count} draws of the present instant centre by the doubts of the points." : "";
-            notes.Add($"In brackets: nineteen times in twenty by all doubts entered.{cloud}");
+            string failed = _doubt.Failed > 0 ? string.Create(CultureInfo.InvariantCulture, $" Of {_doubt.Failed} of {_doubt.Failed + _doubt.Lines.Count} draws no car could be made; they are left out.") : "";
+            notes.Add($"In brackets: nineteen times in twenty by all doubts entered.{cloud}{failed}");
         }
 
         return notes;

@@ -11,7 +11,7 @@ internal readonly record struct SideViewWindow(double Left, double Bottom, doubl
 {
     // In wheelbases: how far the car itself reaches when nothing else is known, how far a point may be out of the way and
     // still be shown, and how far an instant centre may. Beyond, an arrow at the edge is clearer than a small car.
-    private const double Overhang = 0.175, Height = 0.26, GuessedWheelbase = 2.6;
+    private const double Deepest = 0.1, Overhang = 0.175, Height = 0.26, GuessedWheelbase = 2.6;
 
     /// <summary>Width, m.</summary>
     public double Width => Right - Left;
@@ -47,6 +47,12 @@ internal readonly record struct SideViewWindow(double Left, double Bottom, doubl
         foreach (Point point in Points(scene).Where(points.Holds))
         {
             window = window.With(point, 0.02 * wheelbase) with { Bottom = Math.Min(window.Bottom, point.Up) };
+        }
+
+        if (scene.Line is { Slope: < 0 and > double.NegativeInfinity, Slope: var slope })
+        {
+            // Below 0 % the line runs into the ground ahead of the axle.
+            window = window.With(new Point(wheelbase, Math.Max(slope, -Deepest) * wheelbase));
         }
 
         var centres = new SideViewWindow(-0.6 * wheelbase, -0.25 * wheelbase, 1.5 * wheelbase, 0.6 * wheelbase);

@@ -49,12 +49,12 @@ internal sealed class GeometryFiles
             return;
         }
 
-        var drawn = GeometryCharts.Of(report, readout).ToDictionary(chart => chart.Name, chart => chart.Picture);
-        foreach ((string name, OutputFile file) in _charts)
+        foreach (GeometryChart chart in GeometryCharts.Of(report, readout))
         {
-            if (!drawn.TryGetValue(name, out Charts.Picture? picture))
+            OutputFile file = _charts[chart.Name];
+            if (chart.Picture is not { } picture)
             {
-                session.Error.WriteLine($"not drawn: {file.Shown}; it needs rear.tire.loaded_radius, the height of the rear wheel centre above the floor");
+                session.Error.WriteLine($"not drawn: {file.Shown}; {chart.Lacks}");
                 continue;
             }
 

@@ -16,7 +16,11 @@ public class GeometryChartTests
     {
         (GeometryReport report, Readout readout) = Shipped.Report(path);
 
-        foreach ((string _, Picture picture) in GeometryCharts.Of(report, readout))
+        IReadOnlyList<GeometryChart> charts = GeometryCharts.Of(report, readout);
+
+        Assert.Equal(GeometryCharts.Names, charts.Select(chart => chart.Name));
+        Assert.All(charts, chart => Assert.Equal(chart.Picture is null, chart.Lacks.Length > 0));
+        foreach (Picture picture in charts.Select(chart => chart.Picture).OfType<Picture>())
         {
             Recorder.Of(picture).IsReadable(picture);
             Assert.NotEmpty(picture.Drawn());
@@ -30,7 +34,7 @@ public class GeometryChartTests
         (GeometryReport report, Readout readout) = Shipped.Report(DoorCar,
             ("rear.linkage.upper.body", Holes("14", 15)), ("rear.linkage.upper.axle", Holes("2.5", 14)));
 
-        Picture picture = HoleMapPicture.Of(report, readout);
+        Picture picture = HoleMapPicture.Of(report, readout)!;
         Recorder recorder = Recorder.Of(picture);
 
         recorder.IsReadable(picture);
@@ -114,6 +118,6 @@ public class GeometryChartTests
         (GeometryReport report, Readout readout) = Shipped.Report("tests/LaunchSim.Cli.Tests/Scenarios/part.yaml");
 
         Assert.Null(TravelPicture.Of(report, readout));
-        Assert.Equal(2, GeometryCharts.Of(report, readout).Count);
+        Assert.Contains("loaded_radius", GeometryCharts.Of(report, readout)[^1].Lacks, StringComparison.Ordinal);
     }
 }

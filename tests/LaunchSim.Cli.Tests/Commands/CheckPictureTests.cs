@@ -19,7 +19,7 @@ public class CheckPictureTests
 
     [Theory]
     [InlineData("car.ride_height.rear=+6 in")] // cannot stand
-    [InlineData("rear.linkage.upper.axle=40 17 in")] // cannot be put together
+    [InlineData("rear.linkage.upper.body.holes.2=4 26.4 in")] // cannot be put together
     [InlineData("front.spring.rate=150 lb")] // elsewhere
     [InlineData("rear.linkage.lower.body=21 -9 in")] // one of its own points is refused
     public void Picture_FileWithAnError_IsDrawnAllTheSameAndTheErrorStays(string set)
