@@ -13,7 +13,12 @@ internal static class Program
         // Not disposed: the command flushes what it wrote, and a stream that took nothing then must not fail once more here.
         StreamWriter output = Writer(Console.OpenStandardOutput()), error = Writer(Console.OpenStandardError());
         error.AutoFlush = true;
-        var session = new Session(output, error, interrupt.Token) { ShowsProgress = !Console.IsErrorRedirected };
+        var session = new Session(output, error, interrupt.Token)
+        {
+            Screen = Screen.Of(Console.IsOutputRedirected, Environment.GetEnvironmentVariable, () => Console.WindowWidth),
+            Asker = Console.IsInputRedirected || Console.IsOutputRedirected ? null : Screen.Asker,
+            ErrorScreen = Screen.Of(Console.IsErrorRedirected, Environment.GetEnvironmentVariable, () => Console.WindowWidth),
+        };
         return App.Run(args, session);
     }
 

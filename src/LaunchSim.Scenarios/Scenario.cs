@@ -87,6 +87,9 @@ public sealed class Scenario
     /// </summary>
     public string ContentHash => _hash.Value;
 
+    /// <summary>The values as they were bound.</summary>
+    internal BoundValues Values => _values;
+
     /// <summary>The scenario with some values changed, read and checked like a file, without parsing it again.</summary>
     /// <param name="changes">Paths and values in the notation of the file; later ones win.</param>
     /// <returns>The changed scenario, or errors whose file is <c>--set path=value</c>. Choices are taken over as they are.</returns>

@@ -1,5 +1,6 @@
 using LaunchSim.Scenarios.Reading;
 using LaunchSim.Scenarios.Reading.Rules;
+using LaunchSim.Scenarios.Typical;
 using LaunchSim.Vehicle;
 
 namespace LaunchSim.Scenarios;
@@ -18,6 +19,12 @@ public sealed class ScenarioReader
 
     /// <summary>The same for a file that describes the side view only.</summary>
     public Func<GeometryPart, IReadOnlyList<CarFinding>>? GeometryCheck { get; init; }
+
+    /// <summary>
+    /// Whether to warn of entered numbers outside what is usual, see <see cref="UsualCheck"/>: also in a file with errors,
+    /// which an unusual number may well be the cause of. Variations of a scenario are not looked at again.
+    /// </summary>
+    public bool WarnsOfUnusual { get; init; }
 
     /// <summary>Reads a file with its bases.</summary>
     /// <param name="path">The file, as errors are to name it.</param>
@@ -51,7 +58,19 @@ public sealed class ScenarioReader
         if (!findings.HasErrors)
         {
             scenario = new Scenario(root, values, shown, this);
-            IReadOnlyList<CarFinding> more = scenario.Car is { } car ? CarCheck?.Invoke(car) ?? [] : GeometryCheck?.Invoke(scenario.Geometry) ?? [];
+            Report(scenario.Car is { } car ? CarCheck?.Invoke(car) ?? [] : GeometryCheck?.Invoke(scenario.Geometry) ?? []);
+        }
+
+        if (WarnsOfUnusual && known is null)
+        {
+            // What was found at the number itself says enough.
+            Report(UsualCheck.Of(values).Where(finding => !findings.Has(finding.Path)));
+        }
+
+        return new ReadResult { Scenario = findings.HasErrors ? null : scenario, Errors = findings.Errors(), Warnings = findings.Warnings, Values = values };
+
+        void Report(IEnumerable<CarFinding> more)
+        {
             foreach (CarFinding finding in more)
             {
                 Place place = values.PlaceOf(finding.Path, root.Place);
@@ -65,8 +84,6 @@ public sealed class ScenarioReader
                 }
             }
         }
-
-        return new ReadResult { Scenario = findings.HasErrors ? null : scenario, Errors = findings.Errors(), Warnings = findings.Warnings, Values = values };
     }
 
     private ReadResult Complete(MapNode? root, string shown, IReadOnlyList<(string Path, string Value)>? overrides, Findings findings)

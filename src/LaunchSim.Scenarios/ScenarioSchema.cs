@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using LaunchSim.Scenarios.Paths;
 using LaunchSim.Scenarios.Schema;
 
 namespace LaunchSim.Scenarios;
@@ -15,6 +16,12 @@ public static class ScenarioSchema
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
+    /// <summary>
+    /// Every path that a change may name, in the order of the reference page, with the parts of points; the names of holes
+    /// and clicks are those of the file and do not stand here.
+    /// </summary>
+    public static IReadOnlyList<NamedPath> Paths { get; } = [.. ScenarioPath.Known.SelectMany(Named)];
+
     /// <summary>The JSON Schema, draft 2020-12, as a tree of its own.</summary>
     public static JsonObject ToJson() => JsonSchemaWriter.Write();
 
@@ -23,4 +30,19 @@ public static class ScenarioSchema
 
     /// <summary>The reference page in Markdown: the notation, then every key with its unit and how to measure it.</summary>
     public static string ToReference() => ReferenceWriter.Write();
+
+    private static IEnumerable<NamedPath> Named(KeyValuePair<string, SchemaKey> known)
+    {
+        (string path, SchemaKey key) = (known.Key.Replace("[]", "[0]", StringComparison.Ordinal), known.Value);
+        yield return new NamedPath(path, key.What, key.Kind is SectionKind or ListKind);
+        if (key.Kind is PointKind point)
+        {
+            yield return new NamedPath(path + ".ahead", key.What + ": its distance ahead of the rear axle's centreline", false);
+            yield return new NamedPath(path + ".up", key.What + ": its height above the floor", false);
+            if (point.Holes)
+            {
+                yield return new NamedPath(path + ".use", key.What + ": the hole in use", false);
+            }
+        }
+    }
 }

@@ -12,7 +12,9 @@ namespace LaunchSim.Cli.Tests;
 public sealed partial class DocumentTests
 {
     private static readonly string[] Pages =
-        ["README.md", "DEVELOPERS.md", .. Directory.EnumerateFiles(Path.Combine(Files.Root, "docs"), "*.md").Select(path => "docs/" + Path.GetFileName(path))];
+        ["README.md", "DEVELOPERS.md",
+        .. Directory.EnumerateDirectories(Path.Combine(Files.Root, "src")).Where(folder => File.Exists(Path.Combine(folder, "README.md"))).Select(folder => $"src/{Path.GetFileName(folder)}/README.md"),
+        .. Directory.EnumerateFiles(Path.Combine(Files.Root, "docs"), "*.md").Select(path => "docs/" + Path.GetFileName(path))];
 
     public static TheoryData<string> AllPages { get; } = [.. Pages];
 

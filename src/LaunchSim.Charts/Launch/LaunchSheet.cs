@@ -88,7 +88,7 @@ internal static class LaunchSheet
     // From the body's bottom up, so that the side view gets what they leave.
     private static double Sentences(IRenderContext canvas, LaunchView view, OxyRect body)
     {
-        string[] broken = [.. Summary.Foremost(view.Run, view.Readout).Select(sentence => canvas.Broken(sentence, LeftWidth, Theme.Sentence))];
+        string[] broken = [.. Summary.Foremost(view.Run, view.Readout).Select(sentence => canvas.Broken(sentence.Text, LeftWidth, Theme.Sentence))];
         double bottom = body.Bottom;
         foreach (string text in broken.Reverse())
         {

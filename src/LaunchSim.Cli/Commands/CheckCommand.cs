@@ -1,31 +1,41 @@
 using System.CommandLine;
 using System.Globalization;
+using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
+using LaunchSim.Reports;
+using LaunchSim.Reports.Decisive;
+using LaunchSim.Reports.Numbers;
+using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios;
+using LaunchSim.Scenarios.Typical;
 
 namespace LaunchSim.Cli.Commands;
 
-/// <summary><c>launchsim check</c>: reads files, tells every error and warning, and what a run still lacks.</summary>
+/// <summary>
+/// <c>launchsim check</c>: reads files, tells every error and warning, what a run still lacks, and which numbers decide the
+/// answer.
+/// </summary>
 internal static class CheckCommand
 {
     public static Command Create(Session session)
     {
         Argument<string[]> files = Settings.Files();
         Option<string[]> set = Settings.Set();
-        var picture = new Option<string>("--picture") { HelpName = "path", Description = "Draw the side view with every point as entered, .png or .svg, also of a file with errors; several scenarios need a folder" };
-        var command = new Command("check", "Read scenario files, report every error and warning, and list what a run still lacks") { files, set, picture };
+        Option<string> units = Settings.Units();
+        var picture = new Option<string>("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw the side view with every point as entered, .png or .svg, also of a file with errors; several scenarios need a folder" };
+        var command = new Command("check", "Read scenario files, report every error and warning, list what a run still lacks, and tell which numbers decide the answer") { files, picture, set, units };
         command.SetAction(parsed =>
         {
             IReadOnlyList<string> found = InputFiles.Find(parsed.GetRequiredValue(files));
-            return Check(found, Settings.Overrides(parsed.GetValue(set)), EnteredPictures.Plan(found, parsed.GetValue(picture)), session);
+            return Check(found, Settings.Overrides(parsed.GetValue(set)), EnteredPictures.Plan(found, parsed.GetValue(picture)), parsed.GetValue(units), session);
         });
         return command;
     }
 
-    private static int Check(IReadOnlyList<string> files, List<(string Path, string Value)> overrides, EnteredPictures pictures, Session session)
+    private static int Check(IReadOnlyList<string> files, List<(string Path, string Value)> overrides, EnteredPictures pictures, string? units, Session session)
     {
-        ScenarioReader reader = StandingCheck.Reader(ReadPurpose.Check);
+        var reader = new ScenarioReader { Purpose = ReadPurpose.Check, CarCheck = StandingCheck.OfCar, GeometryCheck = StandingCheck.OfSideView, WarnsOfUnusual = true };
         bool good = true;
         foreach (string file in files)
         {
@@ -35,15 +45,23 @@ internal static class CheckCommand
             pictures.Write(file, result, session);
             good &= result.Scenario is not null;
             session.Output.WriteLine($"{file}: {Counted(result.Errors.Count, "error")}, {Counted(result.Warnings.Count, "warning")}");
-            session.Output.WriteLine(result.Scenario switch
+            session.Output.Write(result.Scenario switch
             {
-                null => "  what a run lacks shows once the errors are mended",
-                { MissingForRun.Count: 0 } => "  needed for a run: nothing more",
-                var scenario => $"  needed for a run:\n    {string.Join("\n    ", scenario.MissingForRun)}",
+                null => "  what a run lacks shows once the errors are mended\n",
+                { Car: null } part => CheckText.OfLacking(LackingValue.Of(part), session.Screen),
+                var whole => "  needed for a run: nothing more\n" + Decisive(whole, new Readout(Settings.System(units, whole.UnitSystem)), session),
             });
         }
 
         return good ? ExitCode.Done : ExitCode.BadInput;
+    }
+
+    private static string Decisive(Scenario scenario, Readout readout, Session session)
+    {
+        LaunchOutcome launch = LaunchOutcome.Of(scenario, session.Cancellation);
+        return launch.Failure is { } failure
+            ? $"  {FailureWords.Of(failure)} Which numbers decide the answer is told once it comes to its end.\n"
+            : CheckText.OfDecisive(DecisiveNumbers.Of(launch, readout, session.Cancellation), readout, session.Screen);
     }
 
     private static string Counted(int count, string what) =>

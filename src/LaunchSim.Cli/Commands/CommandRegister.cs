@@ -8,12 +8,22 @@ internal static class CommandRegister
 {
     /// <summary>The program's root with all its commands.</summary>
     /// <param name="session">Where they read and write.</param>
-    public static RootCommand Create(Session session) => new("A car's first second off the line, from a scenario file")
+    public static RootCommand Create(Session session)
     {
-        RunCommand.Create(session),
-        CheckCommand.Create(session),
-        GeometryCommand.Create(session),
-        MeasureCommand.Create(session),
-        SchemaCommand.Create(session),
-    };
+        var root = new RootCommand("A car's first second off the line, from a scenario file")
+        {
+            MeasureCommand.Create(session),
+            NewCommand.Create(session),
+            RunCommand.Create(session),
+            CheckCommand.Create(session),
+            GeometryCommand.Create(session),
+            SchemaCommand.Create(session),
+            CompletionCommand.Create(session),
+            CompleteCommand.Create(session),
+        };
+
+        // The library's own way to ask for completions fails on unfinished lines; `complete` takes its place.
+        root.Directives.Clear();
+        return root;
+    }
 }

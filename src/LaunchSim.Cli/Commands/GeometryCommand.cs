@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Reports;
@@ -12,12 +13,12 @@ internal static class GeometryCommand
 {
     public static Command Create(Session session)
     {
-        var file = new Argument<string>("FILE") { Description = "A scenario, or the part of one that describes the side view" };
+        var file = new Argument<string>("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "A scenario, or the part of one that describes the side view" };
         var percent = new Option<string>("--percent") { HelpName = "range", Description = "Keep the holes that give this percent, as in \"150 to 175\"" };
         var length = new Option<string>("--length") { HelpName = "range", Description = "Keep the holes whose instant centre is this far ahead, as in \"30 to 50 in\"" };
-        var csv = new Option<string>("--csv") { HelpName = "path", Description = "Write the tables, in SI units; an earlier table there is replaced" };
+        var csv = new Option<string>("--csv") { HelpName = "path", CompletionSources = { FileOffers.Ending(".csv") }, Description = "Write the tables, in SI units; an earlier table there is replaced" };
         var json = new Option<bool>("--json") { Description = "Print one JSON document, in SI units, in the place of the text" };
-        var charts = new Option<string>("--charts") { HelpName = "folder", Description = "Draw the side view, the map of holes and the travel into this folder, as NAME-CHART.png" };
+        var charts = new Option<string>("--charts") { HelpName = "folder", CompletionSources = { FileOffers.Folders }, Description = "Draw the side view, the map of holes and the travel into this folder, as NAME-CHART.png" };
         Option<string> format = Settings.Format();
         Option<string> units = Settings.Units();
         Option<string[]> set = Settings.Set();
@@ -43,7 +44,7 @@ internal static class GeometryCommand
             var report = GeometryReport.Of(scenario, readout.IsShop, keepsAll ? null
                 : line => percentKept?.Holds(line.Percent) != false && lengthKept?.Holds(line.InstantCentreAhead) != false);
             files.Write(report, readout, session);
-            session.Output.Write(parsed.GetValue(json) ? GeometryJson.Text(report) : GeometryText.Of(report, readout));
+            session.Output.Write(parsed.GetValue(json) ? GeometryJson.Text(report) : GeometryText.Of(report, readout, session.Screen));
             return ExitCode.Done;
         });
         return command;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using LaunchSim.Charts;
 using LaunchSim.Charts.Launch;
+using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Reports;
@@ -15,11 +16,11 @@ namespace LaunchSim.Cli.Commands;
 internal sealed class RunCommand
 {
     private readonly Argument<string[]> _files = Settings.Files();
-    private readonly Option<string> _csv = new("--csv") { HelpName = "path", Description = "Write the trace to this file; several scenarios need a folder. An earlier trace there is replaced" };
+    private readonly Option<string> _csv = new("--csv") { HelpName = "path", CompletionSources = { FileOffers.Ending(".csv") }, Description = "Write the trace to this file; several scenarios need a folder. An earlier trace there is replaced" };
     private readonly Option<bool> _json = new("--json") { Description = "Print JSON in the place of the text; with --out the text stays and the documents go there" };
-    private readonly Option<string> _out = new("--out") { HelpName = "folder", Description = "Write NAME.csv and NAME.json of each scenario into this folder" };
-    private readonly Option<string> _picture = new("--picture") { HelpName = "path", Description = "Draw the launch on one sheet, .png or .svg; several scenarios need a folder. An earlier picture there is replaced" };
-    private readonly Option<string> _charts = new("--charts") { HelpName = "folder", Description = "Draw all charts of each scenario into this folder, as NAME-CHART.png" };
+    private readonly Option<string> _out = new("--out") { HelpName = "folder", CompletionSources = { FileOffers.Folders }, Description = "Write NAME.csv and NAME.json of each scenario into this folder" };
+    private readonly Option<string> _picture = new("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw the launch on one sheet, .png or .svg; several scenarios need a folder. An earlier picture there is replaced" };
+    private readonly Option<string> _charts = new("--charts") { HelpName = "folder", CompletionSources = { FileOffers.Folders }, Description = "Draw all charts of each scenario into this folder, as NAME-CHART.png" };
     private readonly Option<string> _format = Settings.Format();
     private readonly Option<bool> _quiet = new("--quiet") { Description = "Print errors and warnings only, and what --json asks for" };
     private readonly Option<string[]> _set = Settings.Set();
@@ -88,17 +89,16 @@ internal sealed class RunCommand
         var reports = new RunReport[scenarios.Count];
         if (scenarios.Count == 1)
         {
-            reports[0] = RunReport.Of(scenarios[0], files[0], readout(scenarios[0]), asJson, _session.Cancellation);
+            reports[0] = RunReport.Of(scenarios[0], files[0], readout(scenarios[0]), asJson, _session);
             return reports;
         }
 
-        int done = 0;
         var options = new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount, CancellationToken = _session.Cancellation };
-        _ = Parallel.For(0, scenarios.Count, options, i =>
+        _session.WithProgress("launches", scenarios.Count, done => Parallel.For(0, scenarios.Count, options, i =>
         {
-            reports[i] = RunReport.Of(scenarios[i], files[i], readout(scenarios[i]), asJson, _session.Cancellation);
-            _session.Progress(Interlocked.Increment(ref done), scenarios.Count);
-        });
+            reports[i] = RunReport.Of(scenarios[i], files[i], readout(scenarios[i]), asJson, _session);
+            done();
+        }));
         return reports;
     }
 
@@ -115,8 +115,9 @@ internal sealed class RunCommand
 
         public bool IsDone => Troubles.Count == 0;
 
-        public static RunReport Of(Scenario scenario, RunFiles files, Readout readout, bool asJson, CancellationToken cancellation)
+        public static RunReport Of(Scenario scenario, RunFiles files, Readout readout, bool asJson, Session session)
         {
+            CancellationToken cancellation = session.Cancellation;
             LaunchOutcome run = LaunchOutcome.Of(scenario, cancellation);
             var notices = new List<string>();
             var troubles = new List<string>();
@@ -136,7 +137,7 @@ internal sealed class RunCommand
                 }
             }
 
-            return new RunReport(scenario.SourceFile, asJson ? Document(run, readout) : RunText.Of(run, readout), troubles, notices);
+            return new RunReport(scenario.SourceFile, asJson ? Document(run, readout) : RunText.Of(run, readout, session.Screen), troubles, notices);
 
             // What cannot be written does not keep the rest from being written.
             void Write(OutputFile? file, Action<Stream> content)

@@ -1,5 +1,5 @@
 using System.Globalization;
-using System.Text;
+using LaunchSim.Cli.Terminal;
 using LaunchSim.Geometry;
 using LaunchSim.Reports;
 using LaunchSim.Reports.Numbers;
@@ -16,21 +16,21 @@ internal static class GeometryText
     /// <summary>The whole text.</summary>
     /// <param name="report">What the side view tells.</param>
     /// <param name="readout">The units.</param>
-    public static string Of(GeometryReport report, Readout readout)
+    /// <param name="screen">Where it is read.</param>
+    public static string Of(GeometryReport report, Readout readout, Screen screen)
     {
-        var text = new StringBuilder();
-        _ = text.Append(StaticLineWords.Of(report.View.Line, report.View.Wheelbase, readout)).Append("\n\n");
-        _ = text.Append(report.IsStanding
-            ? "The car as it stands, with its ride height, ballast and pressures.\n"
-            : "The car as measured; ride height and ballast count once the file holds all that a run needs.\n");
-        Bars(text, report, readout);
-        Holes(text, report, readout);
-        Worth(text, report, readout);
-        Travel(text, report, readout);
-        return text.Append("\nPercent is a figure of the standing car. What the car does with it, a run tells.\n").ToString();
+        Page page = new Page(screen).Heading(StaticLineWords.Of(report.View.Line, report.View.Wheelbase, readout)).Blank()
+            .Line(report.IsStanding
+                ? "The car as it stands, with its ride height, ballast and pressures."
+                : "The car as measured; ride height and ballast count once the file holds all that a run needs.");
+        Bars(page, report, readout);
+        Holes(page, report, readout);
+        Worth(page, report, readout);
+        Travel(page, report, readout);
+        return page.Blank().Line("Percent is a figure of the standing car. What the car does with it, a run tells.").ToString();
     }
 
-    private static void Bars(StringBuilder text, GeometryReport report, Readout readout)
+    private static void Bars(Page page, GeometryReport report, Readout readout)
     {
         StaticLine line = report.View.Line;
         var table = new TextTable(false, true, false);
@@ -56,19 +56,20 @@ internal static class GeometryText
             table.Add("pinion", Readout.Angle.WithSign(pinion), "nose up, as entered");
         }
 
-        _ = text.Append('\n').Append(table);
+        _ = page.Blank().Table(table);
     }
 
-    private static void Holes(StringBuilder text, GeometryReport report, Readout readout)
+    private static void Holes(Page page, GeometryReport report, Readout readout)
     {
         if (report.Brackets.Count == 0)
         {
-            _ = text.Append("\nNo bracket of the linkage has holes: write {holes: {NAME: point, …}, use: NAME} where a bar's end is, to compare them.\n");
+            _ = page.Blank().Line("No bracket of the linkage has holes: write {holes: {NAME: point, …}, use: NAME} where a bar's end is, to compare them.");
             return;
         }
 
         int left = report.Choices - report.Holes.Count;
-        _ = text.Append(CultureInfo.InvariantCulture, $"\nHoles, rising in percent; * is the present choice{(left > 0 ? $"; {left} of {report.Choices} do not fit and are left out" : "")}\n");
+        string leftOut = left > 0 ? string.Create(CultureInfo.InvariantCulture, $"; {left} of {report.Choices} do not fit and are left out") : "";
+        _ = page.Blank().Heading($"Holes, rising in percent; * is the present choice{leftOut}");
         if (report.Holes.Count == 0)
         {
             return;
@@ -76,7 +77,7 @@ internal static class GeometryText
 
         IReadOnlyList<BarAngle> bars = report.View.Line.Bars;
         var table = new TextTable([false, .. report.Brackets.Select(_ => false), true, true, true, true, .. bars.SelectMany(_ => NumberThenWords)]);
-        table.Add(["", .. report.Brackets.Select(path => path["rear.linkage.".Length..]), "percent", "IC ahead", "IC up", "neutral line", .. bars.SelectMany(bar => new[] { bar.Name, "length" })]);
+        _ = table.Named(["", .. report.Brackets.Select(path => path["rear.linkage.".Length..]), "percent", "IC ahead", "IC up", "neutral line", .. bars.SelectMany(bar => new[] { bar.Name, bar.Name.Replace(" bar", "", StringComparison.Ordinal) + " length" })]);
         foreach (HoleRow row in report.Holes)
         {
             string[] start = [row.Present ? "*" : "", .. row.Holes];
@@ -85,10 +86,10 @@ internal static class GeometryText
                 : [.. start, "cannot be put together, or the car cannot stand with it"]);
         }
 
-        _ = text.Append(table);
+        _ = page.Table(table, 1 + report.Brackets.Count);
     }
 
-    private static void Worth(StringBuilder text, GeometryReport report, Readout readout)
+    private static void Worth(Page page, GeometryReport report, Readout readout)
     {
         string centre = readout.IsShop ? "1 in" : "10 mm", end = readout.IsShop ? "1/16 in" : "1 mm";
         Scale percent = Readout.Percent.With(1);
@@ -99,26 +100,26 @@ internal static class GeometryText
             table.Add($"{Name(point.Point)} {end} up", Change(percent, point.PercentUp), $"{end} ahead {Change(percent, point.PercentAhead)}");
         }
 
-        _ = text.Append("\nWhat it is worth in percent, the bar re-set so that the axle housing keeps its angle\n").Append(table);
+        _ = page.Blank().Heading("What it is worth in percent, the bar re-set so that the axle housing keeps its angle").Table(table);
     }
 
-    private static void Travel(StringBuilder text, GeometryReport report, Readout readout)
+    private static void Travel(Page page, GeometryReport report, Readout readout)
     {
         if (report.Travel is not { } rows)
         {
-            _ = text.Append("\nThe table through the travel needs rear.tire.loaded_radius: the height of the rear wheel centre above the floor.\n");
+            _ = page.Blank().Line("The table through the travel needs rear.tire.loaded_radius: the height of the rear wheel centre above the floor.");
             return;
         }
 
         IReadOnlyList<BarAngle> bars = report.View.Line.Bars;
         var table = new TextTable([true, true, true, true, true, .. bars.Select(_ => true), true]);
-        table.Add(["body up", "percent", "IC ahead", "IC up", "neutral line", .. bars.Select(bar => bar.Name), "pinion change"]);
+        _ = table.Named(["body up", "percent", "IC ahead", "IC up", "neutral line", .. bars.Select(bar => bar.Name), "pinion change"]);
         foreach (TravelRow row in rows)
         {
             table.Add([readout.Travel.WithSign(row.BodyUp), .. Line(row.Line, report, readout), .. row.Line.Bars.Select(bar => Readout.Angle.WithSign(bar.Climb)), Readout.Angle.WithSign(row.PinionChange)]);
         }
 
-        _ = text.Append("\nThrough the travel: the body moved straight up and down, the rear wheel where it stands\n").Append(table);
+        _ = page.Blank().Heading("Through the travel: the body moved straight up and down, the rear wheel where it stands").Table(table);
     }
 
     private static string[] Line(StaticLine line, GeometryReport report, Readout readout)

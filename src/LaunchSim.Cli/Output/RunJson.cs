@@ -37,9 +37,9 @@ internal static class RunJson
         Failure(json, run.Failure);
         json.Line("statics", run.Solution.Car.Line);
         json.WriteStartArray("summary");
-        foreach (string sentence in Summary.Of(run.Figures, readout))
+        foreach (Sentence sentence in Summary.Of(run.Figures, readout))
         {
-            json.WriteStringValue(sentence);
+            json.WriteStringValue(sentence.Text);
         }
 
         json.WriteEndArray();

@@ -1,5 +1,5 @@
 using System.Globalization;
-using System.Text;
+using LaunchSim.Cli.Terminal;
 using LaunchSim.Figures;
 using LaunchSim.Integration;
 using LaunchSim.Launch;
@@ -18,35 +18,36 @@ internal static class RunText
     /// <summary>The whole report.</summary>
     /// <param name="run">The launch.</param>
     /// <param name="readout">The units.</param>
-    public static string Of(LaunchOutcome run, Readout readout)
+    /// <param name="screen">Where it is read.</param>
+    public static string Of(LaunchOutcome run, Readout readout, Screen screen)
     {
         StandingCar car = run.Solution.Car;
-        var text = new StringBuilder();
-        _ = text.Append(StaticLineWords.Of(car.Line, car.Standing.Wheelbase, readout)).Append("\n\n");
+        Page page = new Page(screen).Heading(StaticLineWords.Of(car.Line, car.Standing.Wheelbase, readout)).Blank();
         if (run.Failure is { } failure)
         {
-            _ = text.Append(FailureWords.Of(failure)).Append("\nWhat follows holds up to there.\n\n");
+            _ = page.Line(FailureWords.Of(failure)).Line("What follows holds up to there.").Blank();
         }
 
-        foreach (string sentence in Summary.Of(run.Figures, readout))
+        foreach (Sentence sentence in Summary.Of(run.Figures, readout))
         {
-            _ = text.Append(sentence).Append('\n');
+            _ = page.Line(sentence.Text);
         }
 
-        Table(text, run.Figures, readout);
-        _ = text.Append("\nWhat a model in one plane cannot know\n");
+        Table(page, run.Figures, readout);
+        _ = page.Blank().Heading("What a model in one plane cannot know");
         var limits = new List<string>();
         LimitWords.Say(run.Figures, car.Car.TrackGrip.Count == 1, readout, limits);
         foreach (string sentence in limits)
         {
-            _ = text.Append("  ").Append(sentence).Append('\n');
+            _ = page.Line(sentence, 2);
         }
 
-        _ = text.Append(LimitWords.Caution).Append('\n');
-        return Solution(text, run).ToString();
+        _ = page.Line(LimitWords.Caution);
+        Solution(page, run);
+        return page.ToString();
     }
 
-    private static void Table(StringBuilder text, FigureSet figures, Readout readout)
+    private static void Table(Page page, FigureSet figures, Readout readout)
     {
         // Figures without a value, gathered by why there is none.
         var reasons = new List<string>();
@@ -60,10 +61,10 @@ internal static class RunText
             }
         }
 
-        _ = text.Append("\nFigures\n").Append(table);
+        _ = page.Blank().Heading("Figures").Table(table);
         for (int i = 0; i < reasons.Count; i++)
         {
-            _ = text.Append("  none: ").AppendJoin("; ", missing[i]).Append(" (").Append(reasons[i]).Append(")\n");
+            _ = page.Line($"none: {string.Join("; ", missing[i])} ({reasons[i]})", 2);
         }
 
         void Family(IFigureFamily family)
@@ -80,7 +81,7 @@ internal static class RunText
 
                 if (!titled)
                 {
-                    table.Add(family.Title);
+                    table.Group(family.Title);
                     titled = true;
                 }
 
@@ -103,16 +104,16 @@ internal static class RunText
         }
     }
 
-    private static StringBuilder Solution(StringBuilder text, LaunchOutcome run)
+    private static void Solution(Page page, LaunchOutcome run)
     {
         Statistics statistics = run.Solution.End.Statistics;
         string residual = run.Figures["energy_residual_largest_j"] is { } joules
             ? joules.ToString("0.0e-0", CultureInfo.InvariantCulture) + " J" : "none";
         string relative = run.Figures["energy_residual_ratio"] is { } ratio
             ? ", " + ratio.ToString("0.0e-0", CultureInfo.InvariantCulture) + " of the largest work" : "";
-        return text
-            .Append(CultureInfo.InvariantCulture, $"\nEnergy residual {residual}{relative}; ")
-            .Append(CultureInfo.InvariantCulture, $"{statistics.Steps} steps ({statistics.Rejected} rejected), {statistics.Evaluations} evaluations, tolerance {run.Scenario.Run.Tolerance:0.###e-0}\n")
-            .Append(CultureInfo.InvariantCulture, $"{ProgramVersion.Name} {ProgramVersion.Text}, scenario {run.Scenario.Name}, {run.Scenario.ContentHash}\n");
+        string cost = string.Create(CultureInfo.InvariantCulture,
+            $"{statistics.Steps} steps ({statistics.Rejected} rejected), {statistics.Evaluations} evaluations, tolerance {run.Scenario.Run.Tolerance:0.###e-0}");
+        _ = page.Blank().Line($"Energy residual {residual}{relative}; {cost}")
+            .Line($"{ProgramVersion.Name} {ProgramVersion.Text}, scenario {run.Scenario.Name}, {run.Scenario.ContentHash}");
     }
 }

@@ -1,10 +1,10 @@
+using Spectre.Console;
+
 namespace LaunchSim.Cli.Terminal;
 
 /// <summary>Where a command reads and writes.</summary>
 internal sealed class Session(TextWriter output, TextWriter error, CancellationToken cancellation)
 {
-    private readonly Lock _errorLock = new();
-
     /// <summary>Results.</summary>
     public TextWriter Output { get; } = output;
 
@@ -14,22 +14,35 @@ internal sealed class Session(TextWriter output, TextWriter error, CancellationT
     /// <summary>Set when the user wants it to end.</summary>
     public CancellationToken Cancellation { get; } = cancellation;
 
-    /// <summary>Whether somebody watches the error stream.</summary>
-    public bool ShowsProgress { get; init; }
+    /// <summary>How results are read.</summary>
+    public Screen Screen { get; init; } = Screen.Plain;
 
-    /// <summary>Shows how far a long job is, on one line that is overwritten; nothing when nobody watches.</summary>
-    /// <param name="done">How many are done.</param>
-    /// <param name="of">Of how many.</param>
-    public void Progress(int done, int of)
+    /// <summary>How errors are read: progress is shown only where somebody watches.</summary>
+    public Screen ErrorScreen { get; init; } = Screen.Plain;
+
+    /// <summary>A console on which a person can be asked; null when nobody sits there.</summary>
+    public Func<IAnsiConsole>? Asker { get; init; }
+
+    /// <summary>Does a long job, and shows how far it is where somebody watches.</summary>
+    /// <param name="what">What is being done.</param>
+    /// <param name="count">How many pieces there are.</param>
+    /// <param name="job">Does them; calls what it is given after each, from any thread.</param>
+    public void WithProgress(string what, int count, Action<Action> job)
     {
-        if (!ShowsProgress)
+        if (!ErrorScreen.IsTerminal)
         {
+            job(() => { });
             return;
         }
 
-        lock (_errorLock)
-        {
-            Error.Write(done < of ? $"\r{done} of {of}" : $"\r{new string(' ', 24)}\r");
-        }
+        IAnsiConsole console = ErrorScreen.Console(Error);
+        console.Profile.Capabilities.Interactive = true;
+        console.Progress().AutoClear(true)
+            .Columns(new TaskDescriptionColumn(), new ProgressBarColumn { Width = 24 }, new PercentageColumn(), new RemainingTimeColumn())
+            .Start(context =>
+            {
+                ProgressTask task = context.AddTask(Markup.Escape(what), maxValue: count);
+                job(() => task.Increment(1));
+            });
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LaunchSim.Cli.Completion;
 using LaunchSim.Scenarios.Units;
 
 namespace LaunchSim.Cli.Terminal;
@@ -6,13 +7,20 @@ namespace LaunchSim.Cli.Terminal;
 /// <summary>Arguments and options that several commands share.</summary>
 internal static class Settings
 {
-    public static Argument<string[]> Files() => new("FILE") { Arity = ArgumentArity.OneOrMore, Description = "Scenario files; a folder stands for the .yaml files in it" };
+    public static Argument<string[]> Files() => new("FILE")
+    {
+        HelpName = "FILE",
+        Arity = ArgumentArity.OneOrMore,
+        Description = "Scenario files; a folder stands for the .yaml files in it",
+        CompletionSources = { FileOffers.Scenarios },
+    };
 
     public static Option<string[]> Set() => new("--set")
     {
         HelpName = "path=value",
         Description = "A value in the place of the file's, as in --set \"rear.spring.rate=175 lb/in\"; may be given again and again",
         Arity = ArgumentArity.OneOrMore,
+        CompletionSources = { PathOffers.Of },
     };
 
     public static Option<string> Units()

@@ -9,21 +9,23 @@ internal static class SeparationWords
     // Less than this is not seen, m.
     private const double Seen = 0.0005;
 
-    public static void Say(FigureSet figures, Readout readout, List<string> said)
+    public static void Say(FigureSet figures, Readout readout, List<Sentence> said)
     {
         double apart = figures["separation_peak_m"] ?? 0, together = -(figures["squat_peak_m"] ?? 0);
-        string? first = null, second = null;
+        Sentence? first = null, second = null;
         double apartTime = double.PositiveInfinity, togetherTime = double.PositiveInfinity;
         if (apart >= Seen && figures["separation_peak_time_s"] is { } apartAt)
         {
             apartTime = apartAt;
-            first = $"The rear separates by {readout.Travel.Text(apart)} at most, at {Readout.Time.Text(apartAt)}{Left(figures["separation_peak_travel_left_m"], "top", readout)}.";
+            double? left = figures["separation_peak_travel_left_m"];
+            first = new($"separation.apart{LeftKey(left, readout)}", $"The rear separates by {readout.Travel.Text(apart)} at most, at {Readout.Time.Text(apartAt)}{Left(left, "top", readout)}.");
         }
 
         if (together >= Seen && figures["squat_peak_time_s"] is { } togetherAt)
         {
             togetherTime = togetherAt;
-            second = $"The rear squats by {readout.Travel.Text(together)} at most, at {Readout.Time.Text(togetherAt)}{Left(figures["squat_peak_travel_left_m"], "bottom", readout)}.";
+            double? left = figures["squat_peak_travel_left_m"];
+            second = new($"separation.squat{LeftKey(left, readout)}", $"The rear squats by {readout.Travel.Text(together)} at most, at {Readout.Time.Text(togetherAt)}{Left(left, "bottom", readout)}.");
         }
 
         if (togetherTime < apartTime)
@@ -31,12 +33,19 @@ internal static class SeparationWords
             (first, second) = (second, first);
         }
 
-        said.Add(first ?? "The rear neither separates nor squats.");
+        said.Add(first ?? new("separation.neither", "The rear neither separates nor squats."));
         if (second is not null)
         {
             said.Add(second);
         }
     }
+
+    private static string LeftKey(double? left, Readout readout) => left switch
+    {
+        { } way when readout.Travel.IsZero(way) => "_at_stop",
+        < 0 => "_into_stop",
+        _ => "",
+    };
 
     private static string Left(double? left, string stop, Readout readout) => left switch
     {

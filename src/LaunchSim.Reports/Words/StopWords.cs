@@ -6,39 +6,39 @@ namespace LaunchSim.Reports.Words;
 /// <summary>Which dampers top out or bottom, when and how hard.</summary>
 internal static class StopWords
 {
-    private static readonly (LaunchEventKind Kind, string What)[] Stops =
+    private static readonly (LaunchEventKind Kind, string Key, string What)[] Stops =
     [
-        (LaunchEventKind.RearTopStop, "The rear dampers top out"),
-        (LaunchEventKind.RearBottomStop, "The rear dampers bottom"),
-        (LaunchEventKind.FrontTopStop, "The front dampers top out"),
-        (LaunchEventKind.FrontBottomStop, "The front dampers bottom"),
+        (LaunchEventKind.RearTopStop, "stop.rear_top", "The rear dampers top out"),
+        (LaunchEventKind.RearBottomStop, "stop.rear_bottom", "The rear dampers bottom"),
+        (LaunchEventKind.FrontTopStop, "stop.front_top", "The front dampers top out"),
+        (LaunchEventKind.FrontBottomStop, "stop.front_bottom", "The front dampers bottom"),
     ];
 
-    public static void Say(FigureSet figures, Readout readout, List<string> said)
+    public static void Say(FigureSet figures, Readout readout, List<Sentence> said)
     {
         int before = said.Count;
         Say(figures, Stops, readout, said);
         if (said.Count == before)
         {
-            said.Add("No damper reaches a stop.");
+            said.Add(new("stop.none", "No damper reaches a stop."));
         }
     }
 
     /// <summary>The rear's alone; nothing when they reach none.</summary>
-    public static void Rear(FigureSet figures, Readout readout, List<string> said) => Say(figures, Stops.AsSpan(0, 2), readout, said);
+    public static void Rear(FigureSet figures, Readout readout, List<Sentence> said) => Say(figures, Stops.AsSpan(0, 2), readout, said);
 
-    private static void Say(FigureSet figures, ReadOnlySpan<(LaunchEventKind Kind, string What)> stops, Readout readout, List<string> said)
+    private static void Say(FigureSet figures, ReadOnlySpan<(LaunchEventKind Kind, string Key, string What)> stops, Readout readout, List<Sentence> said)
     {
-        foreach ((LaunchEventKind kind, string what) in stops)
+        foreach ((LaunchEventKind kind, string key, string what) in stops)
         {
             if (figures.Events.CountOf(kind) > 0)
             {
-                said.Add(Sentence(figures.Events, kind, what, readout));
+                said.Add(new(key, Text(figures.Events, kind, what, readout)));
             }
         }
     }
 
-    private static string Sentence(LaunchEvents events, LaunchEventKind kind, string what, Readout readout)
+    private static string Text(LaunchEvents events, LaunchEventKind kind, string what, Readout readout)
     {
         LaunchEvent first = events.First(kind)!.Value, hardest = events.Hardest(kind)!.Value;
         string hard = hardest.Amount is { } force ? $", with {readout.Force.Text(force)} a side on the stop at the hardest" : "";

@@ -8,7 +8,7 @@ public static class Summary
 {
     private const int Few = 3;
 
-    private static readonly Action<FigureSet, Readout, List<string>>[] Subjects =
+    private static readonly Action<FigureSet, Readout, List<Sentence>>[] Subjects =
     [
         PitchWords.Say,
         RiseWords.Say,
@@ -28,12 +28,12 @@ public static class Summary
     /// <summary>All sentences in order.</summary>
     /// <param name="figures">The launch's figures.</param>
     /// <param name="readout">The units.</param>
-    public static List<string> Of(FigureSet figures, Readout readout)
+    public static List<Sentence> Of(FigureSet figures, Readout readout)
     {
-        var said = new List<string>();
+        var said = new List<Sentence>();
         if (figures["run_end_s"] is > 0)
         {
-            foreach (Action<FigureSet, Readout, List<string>> subject in Subjects)
+            foreach (Action<FigureSet, Readout, List<Sentence>> subject in Subjects)
             {
                 subject(figures, readout, said);
             }
@@ -50,25 +50,25 @@ public static class Summary
     /// </summary>
     /// <param name="run">The launch.</param>
     /// <param name="readout">The units.</param>
-    public static IReadOnlyList<string> Foremost(LaunchOutcome run, Readout readout)
+    public static IReadOnlyList<Sentence> Foremost(LaunchOutcome run, Readout readout)
     {
         ArgumentNullException.ThrowIfNull(run);
         FigureSet figures = run.Figures;
-        var said = new List<string>();
+        var said = new List<Sentence>();
         if (run.Failure is { } failure)
         {
-            said.Add(FailureWords.Of(failure));
+            said.Add(new("stopped", FailureWords.Of(failure)));
         }
 
         if (figures["run_end_s"] is > 0)
         {
             bool spins = figures["slip_beyond_peak_time_s"] is > 0;
             bool stops = figures.Events.First(LaunchEventKind.RearTopStop) is not null || figures.Events.First(LaunchEventKind.RearBottomStop) is not null;
-            Action<FigureSet, Readout, List<string>>[] alarming = [PitchWords.Say, TireWords.Rear, .. Where(spins, GripWords.Say), .. Where(stops, StopWords.Rear)];
-            Action<FigureSet, Readout, List<string>>[] calm = [RiseWords.Say, .. Where(!stops, SeparationWords.Say), .. Where(!spins, GripWords.Say)];
-            foreach (Action<FigureSet, Readout, List<string>> subject in alarming.Concat(calm))
+            Action<FigureSet, Readout, List<Sentence>>[] alarming = [PitchWords.Say, TireWords.Rear, .. Where(spins, GripWords.Say), .. Where(stops, StopWords.Rear)];
+            Action<FigureSet, Readout, List<Sentence>>[] calm = [RiseWords.Say, .. Where(!stops, SeparationWords.Say), .. Where(!spins, GripWords.Say)];
+            foreach (Action<FigureSet, Readout, List<Sentence>> subject in alarming.Concat(calm))
             {
-                var all = new List<string>();
+                var all = new List<Sentence>();
                 subject(figures, readout, all);
                 said.AddRange(all.Take(1));
             }
@@ -77,8 +77,9 @@ public static class Summary
         return [.. said.Take(Few).Select(Main)];
     }
 
-    private static Action<FigureSet, Readout, List<string>>[] Where(bool holds, Action<FigureSet, Readout, List<string>> subject) => holds ? [subject] : [];
+    private static Action<FigureSet, Readout, List<Sentence>>[] Where(bool holds, Action<FigureSet, Readout, List<Sentence>> subject) => holds ? [subject] : [];
 
     // What stands behind a semicolon says more about the same.
-    private static string Main(string sentence) => sentence.IndexOf("; ", StringComparison.Ordinal) is > 0 and var end ? sentence[..end] + "." : sentence;
+    private static Sentence Main(Sentence sentence) =>
+        sentence.Text.IndexOf("; ", StringComparison.Ordinal) is > 0 and var end ? sentence with { Text = sentence.Text[..end] + "." } : sentence;
 }

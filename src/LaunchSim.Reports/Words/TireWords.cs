@@ -6,13 +6,13 @@ namespace LaunchSim.Reports.Words;
 /// <summary>Tyres that leave the ground.</summary>
 internal static class TireWords
 {
-    public static void Front(FigureSet figures, Readout readout, List<string> said)
+    public static void Front(FigureSet figures, Readout readout, List<Sentence> said)
     {
         if (figures.Events.First(LaunchEventKind.FrontTireOff) is null)
         {
             if (figures["front_load_lowest_n"] is { } lowest && figures["front_load_lowest_time_s"] is { } at)
             {
-                said.Add($"The front tyres stay on the ground; they carry {readout.Force.Text(lowest)} at the least, at {Readout.Time.Text(at)}.");
+                said.Add(new("tire.front_stays", $"The front tyres stay on the ground; they carry {readout.Force.Text(lowest)} at the least, at {Readout.Time.Text(at)}."));
             }
 
             return;
@@ -21,7 +21,7 @@ internal static class TireWords
         said.Add(Off(figures, LaunchEventKind.FrontTireOff, "front", readout));
     }
 
-    public static void Rear(FigureSet figures, Readout readout, List<string> said)
+    public static void Rear(FigureSet figures, Readout readout, List<Sentence> said)
     {
         if (figures.Events.First(LaunchEventKind.RearTireOff) is not null)
         {
@@ -29,7 +29,7 @@ internal static class TireWords
         }
     }
 
-    private static string Off(FigureSet figures, LaunchEventKind kind, string which, Readout readout)
+    private static Sentence Off(FigureSet figures, LaunchEventKind kind, string which, Readout readout)
     {
         LaunchEvents events = figures.Events;
         LaunchEvent first = events.First(kind)!.Value;
@@ -43,7 +43,8 @@ internal static class TireWords
         double total = events.TotalTime(kind, figures["run_end_s"] ?? 0);
         string often = count == 1 ? "" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $" {count} times, first");
         string high = events.Hardest(kind)?.Amount is { } height ? $", at most {readout.Travel.Text(height)} clear" : "";
+        string key = last.Until is null ? $"tire.{which}_off_at_end" : $"tire.{which}_off";
         string end = last.Until is { } until ? $", and {(count == 1 ? "land" : "land for good")} at {Readout.Time.Text(until)}" : ", and are still up where the run ends";
-        return $"The {which} tyres leave the ground{often} at {Readout.Time.Text(first.Time)}, are up for {Readout.Time.Text(total)}{(count == 1 ? "" : " in all")}{high}{end}.";
+        return new(key, $"The {which} tyres leave the ground{often} at {Readout.Time.Text(first.Time)}, are up for {Readout.Time.Text(total)}{(count == 1 ? "" : " in all")}{high}{end}.");
     }
 }

@@ -43,7 +43,7 @@ internal sealed record ScenarioPath(string Text, SchemaKey Key, IReadOnlyList<Pa
             }
         }
 
-        nearest = NearestTo(text);
+        nearest = Nearest.To(text, ScenarioSchema.Paths.Select(path => path.Path));
         return null;
     }
 
@@ -111,14 +111,6 @@ internal sealed record ScenarioPath(string Text, SchemaKey Key, IReadOnlyList<Pa
 
         canonical = string.Join('.', names);
         return true;
-    }
-
-    private static string? NearestTo(string text)
-    {
-        IEnumerable<string> all = Known.SelectMany(pair => pair.Value.Kind is PointKind point
-            ? point.Holes ? [pair.Key, pair.Key + ".ahead", pair.Key + ".up", pair.Key + ".use"] : new[] { pair.Key, pair.Key + ".ahead", pair.Key + ".up" }
-            : [pair.Key]);
-        return Nearest.To(text, all.Select(path => path.Replace("[]", "[0]", StringComparison.Ordinal)));
     }
 
     private static Dictionary<string, SchemaKey> Collect()

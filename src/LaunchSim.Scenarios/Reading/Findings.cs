@@ -18,6 +18,10 @@ internal sealed class Findings
 
     public IReadOnlyList<Diagnostic> Warnings => _warnings;
 
+    /// <summary>Whether something was found at a path or at the value that it is a part of.</summary>
+    public bool Has(string path) => _errors.Concat(_warnings).Any(finding => finding.Path.Length > 0
+        && (finding.Path == path || path == finding.Path + ".ahead" || path == finding.Path + ".up"));
+
     public IReadOnlyList<Diagnostic> Errors()
     {
         // In the order of the file, the files in the order in which something was found in them.

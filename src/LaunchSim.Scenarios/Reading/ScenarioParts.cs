@@ -99,7 +99,8 @@ internal static class ScenarioParts
         };
     }
 
-    private static Quantity? Whole(Bound? bound) => bound?.Quantity is not { } first || bound.Up is not { } up
+    /// <summary>The number, the row, or the point with both its parts in one unit.</summary>
+    public static Quantity? Whole(Bound? bound) => bound?.Quantity is not { } first || bound.Up is not { } up
         ? bound?.Quantity
         : new Quantity([first.Numbers[0], up.Si() / first.Unit.Factor], [Doubt(first, first.SiDoubt()), Doubt(first, up.SiDoubt())], first.Unit, null);
 

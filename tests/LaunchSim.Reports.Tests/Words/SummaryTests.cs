@@ -17,11 +17,11 @@ public class SummaryTests
         return LaunchOutcome.Of(scenario, CancellationToken.None).Figures;
     }
 
-    private static string One(Action<FigureSet, Readout, List<string>> subject, FigureSet figures)
+    private static string One(Action<FigureSet, Readout, List<Sentence>> subject, FigureSet figures)
     {
-        var said = new List<string>();
+        var said = new List<Sentence>();
         subject(figures, new Readout(UnitSystem.Si), said);
-        return string.Join(' ', said);
+        return string.Join(' ', said.Select(sentence => sentence.Text));
     }
 
     [Theory]
@@ -50,7 +50,7 @@ public class SummaryTests
         FigureSet figures = Figures(Files.DoorCar, over);
 
         Assert.True(figures["pitch_nose_up_largest_rad"] > 0.6);
-        Assert.StartsWith("The car goes over", Summary.Of(figures, new Readout(UnitSystem.Shop))[0], StringComparison.Ordinal);
+        Assert.StartsWith("The car goes over", Summary.Of(figures, new Readout(UnitSystem.Shop))[0].Text, StringComparison.Ordinal);
         Assert.Empty(One(PitchWords.Say, Figures(Files.DoorCar)));
     }
 
@@ -108,7 +108,7 @@ public class SummaryTests
     private static IReadOnlyList<string> Foremost(string file, params (string, string)[] set)
     {
         Scenario scenario = StandingCheck.Reader(ReadPurpose.Run).Read(file, set).Scenario!;
-        return Summary.Foremost(LaunchOutcome.Of(scenario, CancellationToken.None), new Readout(UnitSystem.Shop));
+        return [.. Summary.Foremost(LaunchOutcome.Of(scenario, CancellationToken.None), new Readout(UnitSystem.Shop)).Select(sentence => sentence.Text)];
     }
 
     [Theory]
@@ -116,7 +116,7 @@ public class SummaryTests
     public void Foremost_AnyCar_IsThreeSentencesOfTheSummary(string name)
     {
         IReadOnlyList<string> foremost = Foremost(Files.Test(name));
-        List<string> all = Summary.Of(Figures(Files.Test(name)), new Readout(UnitSystem.Shop));
+        List<string> all = [.. Summary.Of(Figures(Files.Test(name)), new Readout(UnitSystem.Shop)).Select(sentence => sentence.Text)];
 
         Assert.Equal(3, foremost.Count);
         Assert.All(foremost, sentence => Assert.Contains(all, whole => whole.StartsWith(sentence[..^1], StringComparison.Ordinal)));

@@ -1,0 +1,132 @@
+using System.Globalization;
+using LaunchSim.Scenarios.Reading;
+using LaunchSim.Scenarios.Schema;
+using LaunchSim.Scenarios.Typical;
+using LaunchSim.Scenarios.Units;
+
+namespace LaunchSim.Scenarios.Doubtful;
+
+/// <summary>Which numbers of a scenario may be off: those with a ± in the file, and those that have a usual doubt in the register.</summary>
+public static class DoubtfulNumbers
+{
+    /// <summary>All of them, in the order of the file's reference.</summary>
+    /// <param name="scenario">The scenario.</param>
+    public static IReadOnlyList<DoubtfulNumber> Of(Scenario scenario)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        var numbers = new List<DoubtfulNumber>();
+        foreach (Bound bound in scenario.Values.All)
+        {
+            numbers.AddRange(bound switch
+            {
+                { Clicks: { } rows } => Clicks(bound, rows),
+                { Holes: { } holes } => Points([.. holes.Select(hole => hole.Value)], bound),
+                { Key.Kind: PointKind } => Points([bound], bound),
+                { Quantity: { Count: > 1 } or { RowDoubtPercent: not null } } => Row(bound),
+                { Quantity: not null } => Number(bound),
+                _ => [],
+            });
+        }
+
+        return numbers;
+    }
+
+    private static IEnumerable<DoubtfulNumber> Number(Bound bound)
+    {
+        Quantity quantity = bound.Quantity!;
+        RegisterEntry? entry = TypicalRegister.Find(bound.Path);
+        double? entered = quantity.SiDoubt();
+        double half = entered ?? entry?.EnteredDoubt?.At(quantity.Si()) ?? 0;
+        if (half > 0)
+        {
+            yield return new DoubtfulNumber(share => [(bound.Path, Written([quantity.Numbers[0] + (share * half / quantity.Unit.Factor)], quantity.Unit))])
+            {
+                Path = bound.Path,
+                Entry = entry,
+                Text = WithDoubt(quantity.Numbers[0], half, entered is not null, quantity.Unit),
+                Doubt = new Doubt(half, false),
+                IsEntered = entered is not null,
+            };
+        }
+    }
+
+    private static IEnumerable<DoubtfulNumber> Row(Bound bound)
+    {
+        Quantity quantity = bound.Quantity!;
+        RegisterEntry? entry = TypicalRegister.Find(bound.Path);
+        double percent = quantity.RowDoubtPercent ?? (entry?.EnteredDoubt is { IsShare: true } usual ? 100 * usual.Size : 0);
+        if (percent > 0)
+        {
+            yield return new DoubtfulNumber(share => [(bound.Path, Scaled(quantity, share, percent))])
+            {
+                Path = bound.Path,
+                Entry = entry,
+                Text = $"{Written(quantity.Numbers, quantity.Unit)} {Percent(percent)}",
+                Doubt = new Doubt(percent, true),
+                IsEntered = quantity.RowDoubtPercent is not null,
+            };
+        }
+    }
+
+    private static IEnumerable<DoubtfulNumber> Clicks(Bound bound, IReadOnlyList<KeyValuePair<double, Bound>> rows)
+    {
+        // One sheet a click, one dyno: what is not known of one is not known of the others either.
+        RegisterEntry? entry = TypicalRegister.Find(bound.Path[..bound.Path.LastIndexOf('.')] + ".force");
+        double usual = entry?.EnteredDoubt is { IsShare: true } share ? 100 * share.Size : 0;
+        double PercentOf(Bound row) => row.Quantity!.RowDoubtPercent ?? usual;
+        double largest = rows.Max(row => PercentOf(row.Value));
+        if (largest > 0)
+        {
+            yield return new DoubtfulNumber(part => [.. rows.Select(row => (row.Value.Path, Scaled(row.Value.Quantity!, part, PercentOf(row.Value))))])
+            {
+                Path = bound.Path,
+                Entry = entry,
+                Text = "all rows " + Percent(largest),
+                Doubt = new Doubt(largest, true),
+                IsEntered = rows.Any(row => row.Value.Quantity!.RowDoubtPercent is not null),
+            };
+        }
+    }
+
+    private static IEnumerable<DoubtfulNumber> Points(Bound[] points, Bound whole)
+    {
+        RegisterEntry? entry = TypicalRegister.Find(whole.Path);
+        Bound shown = Array.Find(points, point => point.Path == $"{whole.Path}.holes.{whole.Use}") ?? points[0];
+        foreach ((string part, int index) in new[] { (".ahead", 0), (".up", 1) })
+        {
+            (double Number, double Half, bool IsEntered, Unit Unit) Of(Bound point)
+            {
+                Quantity quantity = ScenarioParts.Whole(point)!;
+                double? entered = quantity.SiDoubt(index);
+                return (quantity.Numbers[index], entered ?? entry?.EnteredDoubt?.At(quantity.Si(index)) ?? 0, entered is not null, quantity.Unit);
+            }
+
+            (double number, double half, bool isEntered, Unit unit) = Of(shown);
+            if (half > 0)
+            {
+                yield return new DoubtfulNumber(share => [.. points.Select(point => Of(point) is var each ? (point.Path + part, Written([each.Number + (share * each.Half / each.Unit.Factor)], each.Unit)) : default)])
+                {
+                    Path = whole.Path + part,
+                    Entry = entry,
+                    Text = WithDoubt(number, half, isEntered, unit),
+                    Doubt = new Doubt(half, false),
+                    IsEntered = isEntered,
+                };
+            }
+        }
+    }
+
+    private static string Scaled(Quantity row, double share, double percent) =>
+        Written(row.Numbers.Select(number => number * (1 + (share * percent / 100))), row.Unit);
+
+    private static string Written(IEnumerable<double> numbers, Unit unit) => new Quantity(numbers, unit).ToString();
+
+    // An entered doubt stands as it was written, a usual one in round numbers.
+    private static string WithDoubt(double number, double half, bool isEntered, Unit unit)
+    {
+        string doubt = isEntered ? RoundText.Plain(half / unit.Factor) : RoundText.Rough(half / unit.Factor);
+        return $"{RoundText.Plain(number)} ±{doubt} {unit.Text}".TrimEnd();
+    }
+
+    private static string Percent(double percent) => string.Create(CultureInfo.InvariantCulture, $"±{percent:0.##} %");
+}
