@@ -11,8 +11,8 @@ namespace LaunchSim.Charts.Launch;
 /// <summary>How percent, instant centre and pinion move through the launch.</summary>
 internal sealed class InstantCentreChart : LaunchChart
 {
-    // A centre this many wheelbases from the standing one, and percent this far from the standing one, leave the frame.
-    private const double FarAway = 1.5, FarPercent = 300;
+    // A centre this many wheelbases away, and percent this far from the standing one, leave the frame.
+    private const double FarAway = 3, FarPercent = 300;
 
     public override string Name => "instant-centre";
 
@@ -41,12 +41,10 @@ internal sealed class InstantCentreChart : LaunchChart
         StandingCar car = view.Run.Solution.Car;
         StaticLine line = car.Line;
         double percent = double.IsFinite(line.Percent) ? line.Percent : 100, reach = FarAway * car.Standing.Wheelbase;
-        bool isNear = !StaticLineWords.IsFar(line, car.Standing.Wheelbase);
-        double ahead = isNear ? line.InstantCentreAhead : 0, up = isNear ? line.InstantCentreUp : 0;
 
         DataPoint[] percents = Near(view.Course.Against((in Observation o) => o.AntiSquatPercent, Readout.Percent), percent, FarPercent);
-        DataPoint[] aheads = Near(view.Course.Against((in Observation o) => o.InstantCentreAhead, place), ahead / place.Factor, reach / place.Factor);
-        DataPoint[] ups = Near(view.Course.Against((in Observation o) => o.InstantCentreUp, place), up / place.Factor, reach / place.Factor);
+        DataPoint[] aheads = Near(view.Course.Against((in Observation o) => o.InstantCentreAhead, place), 0, reach / place.Factor);
+        DataPoint[] ups = Near(view.Course.Against((in Observation o) => o.InstantCentreUp, place), 0, reach / place.Factor);
         double standing = car.PinionAngle ?? 0;
         DataPoint[] pinion = view.Course.Against((in Observation o) => standing + o.PinionChange, Readout.Angle);
 
@@ -77,6 +75,6 @@ internal sealed class InstantCentreChart : LaunchChart
     }
 
     // What goes farther than that is on its way to infinity and leaves a gap.
-    private static DataPoint[] Near(DataPoint[] points, double standing, double reach) =>
-        [.. points.Select(point => Math.Abs(point.Y - standing) <= reach ? point : new DataPoint(point.X, double.NaN))];
+    private static DataPoint[] Near(DataPoint[] points, double middle, double reach) =>
+        [.. points.Select(point => Math.Abs(point.Y - middle) <= reach ? point : new DataPoint(point.X, double.NaN))];
 }

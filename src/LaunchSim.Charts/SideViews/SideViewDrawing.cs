@@ -103,13 +103,9 @@ internal static class SideViewDrawing
         {
             names.Entered(points);
         }
-        else
+        else if (options.NamesParts)
         {
             names.Bars();
-        }
-
-        if (options is { NamesParts: true, Points: null })
-        {
             names.Parts();
         }
 

@@ -26,7 +26,7 @@ internal sealed record SideViewOptions
     /// <summary>Whether springs, dampers, wheelie bar, ballast and the centre of gravity are drawn beside the linkage.</summary>
     public bool HasSurroundings { get; init; } = true;
 
-    /// <summary>Whether everything is named, and not only the bars and what is constructed from them.</summary>
+    /// <summary>Whether everything is named, and not only what is constructed from the bars.</summary>
     public bool NamesParts { get; init; } = true;
 
     /// <summary>Whether anything is labelled.</summary>
