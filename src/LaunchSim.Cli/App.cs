@@ -50,7 +50,7 @@ internal static class App
 
     private static int Invoke(IReadOnlyList<string> args, Session session)
     {
-        RootCommand root = CommandRegister.Create(session);
+        RootCommand root = CommandRegister.Create(session, args);
 
         // A name that begins with @ is a file like any other, not a list of further arguments.
         ParseResult parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });

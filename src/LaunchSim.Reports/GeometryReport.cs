@@ -99,6 +99,14 @@ public sealed record GeometryReport
         };
     }
 
+    /// <summary>The linkage's points with the paths of their coordinates: of a bracket those of the hole in use.</summary>
+    internal static IEnumerable<(string Path, LinkagePoint Point)> PlacesOf(Scenario scenario)
+    {
+        IReadOnlyList<LinkagePoint> has = LinkagePoints.Of(scenario.Geometry.Linkage);
+        return Places.Where(place => has.Contains(place.Point))
+            .Select(place => (scenario.Brackets.TryGetValue(place.Path, out Bracket? bracket) ? $"{place.Path}.holes.{bracket.Use}" : place.Path, place.Point));
+    }
+
     private static (string Path, LinkageBracket Bracket)[] BracketsOf(Scenario scenario) =>
     [
         .. Places.Where(place => scenario.Brackets.ContainsKey(place.Path))

@@ -32,6 +32,15 @@ public sealed class LaunchOutcome
         Car car = scenario.Car ?? throw new InvalidOperationException("The scenario was not read for a run.");
         LaunchSolution solution = LaunchSimulation.Solve(car, scenario.Run, cancellation);
         cancellation.ThrowIfCancellationRequested();
+        return Read(scenario, solution);
+    }
+
+    /// <summary>Reads a launch that was solved already.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="solution">The launch of its car with its settings.</param>
+    public static LaunchOutcome Read(Scenario scenario, LaunchSolution solution)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
         return new LaunchOutcome(scenario, solution, LaunchFigures.Read(solution, scenario.Run));
     }
 }

@@ -1,3 +1,5 @@
+using LaunchSim.Scenarios.Reading;
+
 namespace LaunchSim.Scenarios;
 
 /// <summary>What came of reading a scenario.</summary>
@@ -11,4 +13,9 @@ public sealed record ReadResult
 
     /// <summary>All warnings, in the order of the file.</summary>
     public required IReadOnlyList<Diagnostic> Warnings { get; init; }
+
+    internal BoundValues? Values { get; init; }
+
+    /// <summary>What could be read of the side view, also when there are errors; null when the text has no keys at all.</summary>
+    public SideViewEntries? FindSideView() => Values is null ? null : SideViewReading.Of(Values);
 }

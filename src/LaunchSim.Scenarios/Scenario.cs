@@ -20,6 +20,7 @@ public sealed class Scenario
     private readonly Lazy<Dictionary<string, Bracket>> _brackets;
     private readonly Lazy<Dictionary<string, ClickInfo>> _clicks;
     private readonly Lazy<UnitSystem> _units;
+    private readonly Lazy<SideViewEntries> _sideView;
 
     internal Scenario(MapNode root, BoundValues values, string sourceFile, ScenarioReader reader)
     {
@@ -35,6 +36,7 @@ public sealed class Scenario
         _brackets = new(() => ScenarioParts.Brackets(_values));
         _clicks = new(() => ScenarioParts.Clicks(_values));
         _units = new(() => ScenarioParts.UnitSystem(_values));
+        _sideView = new(() => SideViewReading.Of(_values));
     }
 
     /// <summary>What the set-up is called; the file's name when it has none.</summary>
@@ -54,6 +56,9 @@ public sealed class Scenario
 
     /// <summary>What the side view needs, as measured.</summary>
     public GeometryPart Geometry { get; }
+
+    /// <summary>The points and figures of the side view, as entered.</summary>
+    public SideViewEntries SideView => _sideView.Value;
 
     /// <summary>How long to run and how finely.</summary>
     public RunSettings Run { get; }

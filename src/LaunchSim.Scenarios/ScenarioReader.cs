@@ -67,7 +67,7 @@ public sealed class ScenarioReader
             Report(UsualCheck.Of(values).Where(finding => !findings.Has(finding.Path)));
         }
 
-        return new ReadResult { Scenario = findings.HasErrors ? null : scenario, Errors = findings.Errors(), Warnings = findings.Warnings };
+        return new ReadResult { Scenario = findings.HasErrors ? null : scenario, Errors = findings.Errors(), Warnings = findings.Warnings, Values = values };
 
         void Report(IEnumerable<CarFinding> more)
         {

@@ -19,6 +19,12 @@ internal sealed record LabelStyle
 
     /// <summary>How far the text keeps from its point at least.</summary>
     public double Gap { get; init; } = 6;
+
+    /// <summary>Whether the text is best right on its point, as the name of an area is.</summary>
+    public bool On { get; init; }
+
+    /// <summary>How much farther than its gap an offered label may go to find a place.</summary>
+    public double Farthest { get; init; } = 150;
 }
 
 /// <summary>A label where it was put.</summary>
@@ -39,15 +45,26 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     private static readonly double[] Distances = [0, 6, 14, 24, 38, 56, 80, 110, 150];
 
     // What a label pays: covering text is out of the question, crossing a curve is bad, distance and a worse side cost a little.
-    private const double Covering = 1e6, Crossing = 60, ForDistance = 1, ForSide = 4;
+    private const double Covering = 1e6, Crossing = 60, ForDistance = 1, ForSide = 4, ForAnchor = 2;
     private const double LeaderFrom = 16;
 
+    // A label must not stand on another one's line, nor its own line run through another label or across curves.
+    private const double OnLeader = 300, LeaderThroughLabel = 300, LeaderOverCurve = 25;
+
+    // Curves are kept by columns of this width, in pieces of no less than this length: labels ask often.
+    private const double ColumnWidth = 24, Piece = 3;
+
     private readonly List<OxyRect> _taken = [];
-    private readonly List<(ScreenPoint From, ScreenPoint To)> _curves = [];
+    private readonly List<(ScreenPoint From, ScreenPoint To)>?[] _curves = new List<(ScreenPoint, ScreenPoint)>?[Math.Max(1, (int)Math.Ceiling(bounds.Width / ColumnWidth))];
+    private readonly List<(ScreenPoint From, ScreenPoint To)> _leaders = [];
     private readonly List<PlacedLabel> _placed = [];
+    private readonly List<string> _dropped = [];
 
     /// <summary>The labels so far.</summary>
     public IReadOnlyList<PlacedLabel> Placed => _placed;
+
+    /// <summary>What was offered and found no free place.</summary>
+    public IReadOnlyList<string> Dropped => _dropped;
 
     /// <summary>Nothing may be put here.</summary>
     /// <param name="area">Where.</param>
@@ -57,11 +74,22 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     /// <param name="points">Its points.</param>
     public void Avoid(IReadOnlyList<ScreenPoint> points)
     {
-        for (int i = 1; i < points.Count; i++)
+        ScreenPoint? from = null;
+        for (int i = 0; i < points.Count; i++)
         {
-            if (IsDrawn(points[i - 1]) && IsDrawn(points[i]))
+            ScreenPoint to = points[i];
+            if (!IsDrawn(to))
             {
-                _curves.Add((points[i - 1], points[i]));
+                from = null;
+            }
+            else if (from is not { } start)
+            {
+                from = to;
+            }
+            else if (Math.Abs(to.X - start.X) + Math.Abs(to.Y - start.Y) >= Piece || i + 1 == points.Count || !IsDrawn(points[i + 1]))
+            {
+                Add(start, to);
+                from = to;
             }
         }
     }
@@ -70,32 +98,133 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     /// <param name="text">What it says; may have several lines.</param>
     /// <param name="at">Its point.</param>
     /// <param name="style">How it is written.</param>
-    public PlacedLabel Place(string text, ScreenPoint at, LabelStyle? style = null)
+    public PlacedLabel Place(string text, ScreenPoint at, LabelStyle? style = null) => Place(text, [at], style);
+
+    /// <summary>Puts a label beside one of several points and draws it.</summary>
+    /// <param name="text">What it says; may have several lines.</param>
+    /// <param name="anchors">The points to choose from, best first; at least one.</param>
+    /// <param name="style">How it is written.</param>
+    public PlacedLabel Place(string text, IReadOnlyList<ScreenPoint> anchors, LabelStyle? style = null)
     {
         style ??= new LabelStyle();
-        OxySize size = canvas.MeasureText(text, Theme.FontFamily, style.Size, style.Weight);
-        double[] directions = style.Directions.Count > 0 ? [.. style.Directions, .. AllAround.Except(style.Directions)] : AllAround;
-        OxyRect best = default;
-        double least = double.PositiveInfinity, far = 0;
-        for (int d = 0; d < Distances.Length && least > ForDistance * Distances[d]; d++)
+        OxySize size = SizeOf(text, style);
+        Candidate best = Beside(size, anchors, style, double.PositiveInfinity);
+        if (best.Cost >= Covering)
         {
-            for (int i = 0; i < directions.Length; i++)
+            Anywhere(anchors[0], size, ref best);
+        }
+
+        return Put(text, style, best);
+    }
+
+    /// <summary>Puts a label beside a point only where it covers nothing; otherwise it is among the dropped.</summary>
+    /// <param name="text">What it says; may have several lines.</param>
+    /// <param name="at">Its point.</param>
+    /// <param name="style">How it is written.</param>
+    /// <returns>Whether it was put.</returns>
+    public bool Offer(string text, ScreenPoint at, LabelStyle? style = null)
+    {
+        style ??= new LabelStyle();
+        Candidate best = Beside(SizeOf(text, style), [at], style, style.Farthest);
+        if (best.Cost >= Covering)
+        {
+            _dropped.Add(text);
+            return false;
+        }
+
+        _ = Put(text, style, best);
+        return true;
+    }
+
+    /// <summary>Puts a label right above or below a point, if it covers nothing there and crosses nothing.</summary>
+    /// <param name="text">What it says; may have several lines.</param>
+    /// <param name="at">The point.</param>
+    /// <param name="above">Whether it stands above it or below it.</param>
+    /// <param name="style">How it is written.</param>
+    /// <returns>Whether it was put.</returns>
+    public bool TryPut(string text, ScreenPoint at, bool above, LabelStyle style)
+    {
+        var candidate = new Candidate(Beside(at, SizeOf(text, style), above ? 90 : 270, style.Gap), at, 0, 0);
+        bool isFree = Cost(candidate, Crossing) == 0;
+        if (isFree)
+        {
+            _ = Put(text, style, candidate);
+        }
+
+        return isFree;
+    }
+
+    private OxySize SizeOf(string text, LabelStyle style) => canvas.MeasureText(text, Theme.FontFamily, style.Size, style.Weight);
+
+    private Candidate Beside(OxySize size, IReadOnlyList<ScreenPoint> anchors, LabelStyle style, double farthest)
+    {
+        double[] directions = style.Directions.Count > 0 ? [.. style.Directions, .. AllAround.Except(style.Directions)] : AllAround;
+        var best = new Candidate(default, anchors[0], 0, double.PositiveInfinity);
+        for (int d = 0; d < Distances.Length && Distances[d] <= farthest && best.Cost > ForDistance * Distances[d]; d++)
+        {
+            for (int a = 0; a < anchors.Count; a++)
             {
-                OxyRect area = Beside(at, size, directions[i], style.Gap + Distances[d]);
-                double cost = (ForDistance * Distances[d]) + (ForSide * i) + Cost(area);
-                if (cost < least)
+                double already = (ForDistance * Distances[d]) + (ForAnchor * a);
+                if (style.On && d == 0)
                 {
-                    (least, best, far) = (cost, area, Distances[d]);
+                    Try(new(Around(anchors[a], size), anchors[a], 0, already), ref best);
+                }
+
+                for (int i = 0; i < directions.Length; i++)
+                {
+                    Try(new(Beside(anchors[a], size, directions[i], style.Gap + Distances[d]), anchors[a], Distances[d], already + (ForSide * i)), ref best);
                 }
             }
         }
 
-        Draw(text, at, style, best, far);
-        _taken.Add(Grown(best, 2));
-        var placed = new PlacedLabel(text, best, least < Covering);
+        return best;
+    }
+
+    private PlacedLabel Put(string text, LabelStyle style, Candidate best)
+    {
+        Draw(text, best.At, style, best.Area, best.Far);
+        _taken.Add(best.Area.Grown(2));
+        var placed = new PlacedLabel(text, best.Area, best.Cost < Covering);
         _placed.Add(placed);
         return placed;
     }
+
+    private void Try(Candidate candidate, ref Candidate best)
+    {
+        if (candidate.Cost < best.Cost && candidate.Cost + Cost(candidate, best.Cost - candidate.Cost) is double cost && cost < best.Cost)
+        {
+            best = candidate with { Cost = cost };
+        }
+    }
+
+    // Nothing was free near its points: the nearest free place in the whole area, so long as there is one.
+    private void Anywhere(ScreenPoint at, OxySize size, ref Candidate best)
+    {
+        for (double top = bounds.Top; top + size.Height <= bounds.Bottom; top += 6)
+        {
+            for (double left = bounds.Left; left + size.Width <= bounds.Right; left += 12)
+            {
+                var area = new OxyRect(left, top, size.Width, size.Height);
+                double far = Math.Sqrt(Squared(left + (size.Width / 2) - at.X) + Squared(top + (size.Height / 2) - at.Y));
+                Try(new(area, at, far, ForDistance * far), ref best);
+            }
+        }
+    }
+
+    private static double Squared(double x) => x * x;
+
+    private static OxyRect Around(ScreenPoint at, OxySize size) => new(at.X - (size.Width / 2), at.Y - (size.Height / 2), size.Width, size.Height);
+
+    private void Add(ScreenPoint from, ScreenPoint to)
+    {
+        int first = Column(Math.Min(from.X, to.X)), last = Column(Math.Max(from.X, to.X));
+        for (int column = first; column <= last; column++)
+        {
+            (_curves[column] ??= []).Add((from, to));
+        }
+    }
+
+    private int Column(double x) => (int)Math.Clamp((x - bounds.Left) / ColumnWidth, 0, _curves.Length - 1);
 
     private static bool IsDrawn(ScreenPoint point) => double.IsFinite(point.X) && double.IsFinite(point.Y);
 
@@ -112,64 +241,75 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
     {
         if (far >= LeaderFrom)
         {
-            var end = new ScreenPoint(Math.Clamp(at.X, area.Left, area.Right), Math.Clamp(at.Y, area.Top, area.Bottom));
+            ScreenPoint end = Nearest(at, area);
+            _leaders.Add((at, end));
             canvas.DrawLine([at, end], Theme.Line, 1, EdgeRenderingMode.PreferGeometricAccuracy);
         }
 
-        canvas.DrawRectangle(Grown(area, 1), OxyColor.FromAColor(215, Theme.Paper), OxyColors.Undefined, 0, EdgeRenderingMode.PreferGeometricAccuracy);
+        canvas.DrawRectangle(area.Grown(1), OxyColor.FromAColor(215, Theme.Paper), OxyColors.Undefined, 0, EdgeRenderingMode.PreferGeometricAccuracy);
         canvas.DrawText(new ScreenPoint(area.Left, area.Top), text, style.Color, Theme.FontFamily, style.Size, style.Weight);
     }
 
-    private double Cost(OxyRect area)
+    // Never more than it takes to know that the place is not the best one.
+    private double Cost(Candidate candidate, double enough)
     {
+        OxyRect area = candidate.Area;
         double cost = area.Left < bounds.Left || area.Right > bounds.Right || area.Top < bounds.Top || area.Bottom > bounds.Bottom ? Covering : 0;
         foreach (OxyRect taken in _taken)
         {
-            if (area.Left < taken.Right && area.Right > taken.Left && area.Top < taken.Bottom && area.Bottom > taken.Top)
+            cost += Clip.Overlap(area, taken) ? Covering : 0;
+        }
+
+        OxyRect grown = area.Grown(1);
+        foreach ((ScreenPoint from, ScreenPoint to) in _leaders)
+        {
+            cost += Clip.Meets(grown, from, to) ? OnLeader : 0;
+        }
+
+        int first = Column(grown.Left), last = Column(grown.Right);
+        for (int column = first; column <= last; column++)
+        {
+            foreach ((ScreenPoint from, ScreenPoint to) in _curves[column] ?? [])
             {
-                cost += Covering;
+                if (cost >= enough)
+                {
+                    return cost;
+                }
+
+                cost += IsFirst(column, first, from, to) && Clip.Meets(grown, from, to) ? Crossing : 0;
             }
         }
 
-        OxyRect grown = Grown(area, 1);
-        foreach ((ScreenPoint from, ScreenPoint to) in _curves)
+        return candidate.Far < LeaderFrom || cost >= enough ? cost : cost + LeaderCost(candidate.At, Nearest(candidate.At, area));
+    }
+
+    private double LeaderCost(ScreenPoint at, ScreenPoint end)
+    {
+        double cost = 0;
+        foreach (PlacedLabel label in _placed)
         {
-            if (Meets(grown, from, to))
+            cost += Clip.Meets(label.Area, at, end) ? LeaderThroughLabel : 0;
+        }
+
+        int first = Column(Math.Min(at.X, end.X)), last = Column(Math.Max(at.X, end.X));
+        for (int column = first; column <= last; column++)
+        {
+            foreach ((ScreenPoint from, ScreenPoint to) in _curves[column] ?? [])
             {
-                cost += Crossing;
+                cost += IsFirst(column, first, from, to) && Clip.Cross(at, end, from, to) ? LeaderOverCurve : 0;
             }
         }
 
         return cost;
     }
 
-    private static OxyRect Grown(OxyRect area, double by) => new(area.Left - by, area.Top - by, area.Width + (2 * by), area.Height + (2 * by));
+    // A long line stands in many columns and counts once.
+    private bool IsFirst(int column, int first, ScreenPoint from, ScreenPoint to) =>
+        column == Math.Max(first, Column(Math.Min(from.X, to.X)));
 
-    // Clips the line to the area, side by side.
-    private static bool Meets(OxyRect area, ScreenPoint from, ScreenPoint to)
-    {
-        double low = 0, high = 1, dx = to.X - from.X, dy = to.Y - from.Y;
-        return Within(-dx, from.X - area.Left, ref low, ref high) && Within(dx, area.Right - from.X, ref low, ref high)
-            && Within(-dy, from.Y - area.Top, ref low, ref high) && Within(dy, area.Bottom - from.Y, ref low, ref high);
-    }
+    private static ScreenPoint Nearest(ScreenPoint at, OxyRect area) =>
+        new(Math.Clamp(at.X, area.Left, area.Right), Math.Clamp(at.Y, area.Top, area.Bottom));
 
-    private static bool Within(double towards, double room, ref double low, ref double high)
-    {
-        if (towards == 0)
-        {
-            return room >= 0;
-        }
-
-        double share = room / towards;
-        if (towards < 0)
-        {
-            low = Math.Max(low, share);
-        }
-        else
-        {
-            high = Math.Min(high, share);
-        }
-
-        return low <= high;
-    }
+    // A place for a label, the point that it belongs to, how far away that is, and what it costs so far.
+    private readonly record struct Candidate(OxyRect Area, ScreenPoint At, double Far, double Cost);
 }

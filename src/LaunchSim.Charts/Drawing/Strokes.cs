@@ -65,7 +65,7 @@ internal static class Strokes
         foreach (string paragraph in text.Split('\n'))
         {
             string line = "";
-            foreach (string word in paragraph.Split(' '))
+            foreach (string word in Words(paragraph))
             {
                 string longer = line.Length == 0 ? word : $"{line} {word}";
                 if (line.Length > 0 && canvas.MeasureText(longer, Theme.FontFamily, size, weight).Width > width)
@@ -83,5 +83,24 @@ internal static class Strokes
         }
 
         return string.Join('\n', lines);
+    }
+
+    // A number keeps what comes after it: its unit, mostly.
+    private static List<string> Words(string paragraph)
+    {
+        var words = new List<string>();
+        foreach (string word in paragraph.Split(' '))
+        {
+            if (words.Count > 0 && words[^1].Length > 0 && char.IsAsciiDigit(words[^1][^1]))
+            {
+                words[^1] += " " + word;
+            }
+            else
+            {
+                words.Add(word);
+            }
+        }
+
+        return words;
     }
 }

@@ -13,7 +13,7 @@ internal static class Theme
     public const string FontFamily = "Inter, Helvetica, Arial, sans-serif";
 
     /// <summary>Heights of text in the picture's own units.</summary>
-    public const double Small = 12, Body = 14, Heading = 17, Title = 24;
+    public const double Small = 12, Body = 14, Sentence = 18, Heading = 17, Title = 24;
 
     /// <summary>Weight from which text is drawn in the bolder cut.</summary>
     public const double Bold = 600, Normal = 400;
@@ -32,6 +32,12 @@ internal static class Theme
 
     /// <summary>Grid lines, fills that recede.</summary>
     public static readonly OxyColor Hair = OxyColor.FromRgb(0xE1, 0xE6, 0xEB);
+
+    /// <summary>A spell of time, on which text must be readable.</summary>
+    public static readonly OxyColor Bar = OxyColor.FromRgb(0xCF, 0xD8, 0xE0);
+
+    /// <summary>Behind a part of a plot that is drawn at another scale.</summary>
+    public static readonly OxyColor Squeezed = OxyColor.FromRgb(0xF4, 0xF6, 0xF8);
 
     /// <summary>The rear end, always with a solid line.</summary>
     public static readonly OxyColor Rear = OxyColor.FromRgb(0x0A, 0x4F, 0x78);

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Reports;
@@ -22,12 +23,17 @@ internal static class CheckCommand
         Argument<string[]> files = Settings.Files();
         Option<string[]> set = Settings.Set();
         Option<string> units = Settings.Units();
-        var command = new Command("check", "Read scenario files, report every error and warning, list what a run still lacks, and tell which numbers decide the answer") { files, set, units };
-        command.SetAction(parsed => Check(InputFiles.Find(parsed.GetRequiredValue(files)), Settings.Overrides(parsed.GetValue(set)), parsed.GetValue(units), session));
+        var picture = new Option<string>("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw the side view with every point as entered, .png or .svg, also of a file with errors; several scenarios need a folder" };
+        var command = new Command("check", "Read scenario files, report every error and warning, list what a run still lacks, and tell which numbers decide the answer") { files, picture, set, units };
+        command.SetAction(parsed =>
+        {
+            IReadOnlyList<string> found = InputFiles.Find(parsed.GetRequiredValue(files));
+            return Check(found, Settings.Overrides(parsed.GetValue(set)), EnteredPictures.Plan(found, parsed.GetValue(picture)), parsed.GetValue(units), session);
+        });
         return command;
     }
 
-    private static int Check(IReadOnlyList<string> files, List<(string Path, string Value)> overrides, string? units, Session session)
+    private static int Check(IReadOnlyList<string> files, List<(string Path, string Value)> overrides, EnteredPictures pictures, string? units, Session session)
     {
         var reader = new ScenarioReader { Purpose = ReadPurpose.Check, CarCheck = StandingCheck.OfCar, GeometryCheck = StandingCheck.OfSideView, WarnsOfUnusual = true };
         bool good = true;
@@ -36,6 +42,7 @@ internal static class CheckCommand
             session.Cancellation.ThrowIfCancellationRequested();
             ReadResult result = reader.Read(file, overrides);
             Findings.Write(result, session.Error);
+            pictures.Write(file, result, session);
             good &= result.Scenario is not null;
             session.Output.WriteLine($"{file}: {Counted(result.Errors.Count, "error")}, {Counted(result.Warnings.Count, "warning")}");
             session.Output.Write(result.Scenario switch

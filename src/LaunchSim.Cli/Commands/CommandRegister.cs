@@ -8,11 +8,13 @@ internal static class CommandRegister
 {
     /// <summary>The program's root with all its commands.</summary>
     /// <param name="session">Where they read and write.</param>
-    public static RootCommand Create(Session session)
+    /// <param name="words">The words of the line: what is costly to make is made for the command that is among them.</param>
+    public static RootCommand Create(Session session, IReadOnlyList<string> words)
     {
         var root = new RootCommand("A car's first second off the line, from a scenario file")
         {
-            NewCommand.Create(session),
+            MeasureCommand.Create(session),
+            NewCommand.Create(session, words.Contains("new")),
             RunCommand.Create(session),
             CheckCommand.Create(session),
             GeometryCommand.Create(session),

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Launch;
@@ -14,7 +15,7 @@ namespace LaunchSim.Cli.Commands;
 /// <summary><c>launchsim new</c>: begins a scenario, from options or by asking one thing after the other.</summary>
 internal sealed class NewCommand
 {
-    private readonly Argument<string> _file = new("FILE") { Description = "The scenario to begin, as in my-car.yaml; nothing that is there is ever overwritten" };
+    private readonly Argument<string> _file = new("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Folders }, Description = "The scenario to begin, as in my-car.yaml; nothing that is there is ever overwritten" };
     private readonly Option<string> _name = new("--name") { HelpName = "text", Description = "What car and set-up are called; the file's name when left out" };
     private readonly Option<string> _linkage = Words("--linkage", "Which kind of rear linkage; four-link when left out", "four-link", "ladder-bar");
     private readonly Option<string> _driveline = Words("--driveline", "What is known of the torque: at the axle, or an engine's sheet with a clutch or a converter; axle-torque when left out", "axle-torque", "clutch", "converter");
@@ -26,18 +27,24 @@ internal sealed class NewCommand
     private readonly Option<string> _sixtyFoot = new("--sixty-foot") { HelpName = "time", Description = "The car's 60 ft time on the timing clock, as in \"1.50 s\": it gives the torque" };
     private readonly Option<string> _flashSpeed = new("--flash-speed") { HelpName = "speed", Description = "Engine speed to which the converter flashes, as in \"4200 rpm\"" };
     private readonly Option<string[]> _set = Settings.Set();
-    private readonly (StarterQuestion Question, Option<string> Option)[] _questions =
-    [
-        .. StarterQuestion.All.Select(question => (question, new Option<string>("--" + question.Option) { HelpName = "value", Description = $"{question.What}, as in \"{question.Example(UnitSystem.Shop)}\"" })),
-    ];
-
+    private readonly (StarterQuestion Question, Option<string> Option)[] _questions;
     private readonly Session _session;
 
-    private NewCommand(Session session) => _session = session;
-
-    public static Command Create(Session session)
+    private NewCommand(Session session, bool isNamed)
     {
-        var begun = new NewCommand(session);
+        _session = session;
+        _questions = isNamed ? [.. StarterQuestion.All.Select(question => (question, Of(question)))] : [];
+    }
+
+    /// <summary>The command.</summary>
+    /// <param name="session">Where it reads and writes.</param>
+    /// <param name="isNamed">
+    /// Whether it is among the words of the line. If not, the options that come out of the schema are left out: they take
+    /// longer to make than all that the other commands need until the first line of help.
+    /// </param>
+    public static Command Create(Session session, bool isNamed)
+    {
+        var begun = new NewCommand(session, isNamed);
         var command = new Command("new", "Begin a scenario: what you measured, typical values with their doubt for the rest, and how to measure each")
         {
             begun._file, begun._name, begun._linkage, begun._driveline, begun._units,
@@ -55,6 +62,9 @@ internal sealed class NewCommand
         command.SetAction(begun.InvokeAsync);
         return command;
     }
+
+    private static Option<string> Of(StarterQuestion question) =>
+        new("--" + question.Option) { HelpName = "value", Description = $"{question.What}, as in \"{question.Example(UnitSystem.Shop)}\"" };
 
     private async Task<int> InvokeAsync(ParseResult parsed, CancellationToken cancellation)
     {

@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.Text;
+using LaunchSim.Charts;
+using LaunchSim.Charts.Launch;
 using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
@@ -17,6 +19,9 @@ internal sealed class RunCommand
     private readonly Option<string> _csv = new("--csv") { HelpName = "path", CompletionSources = { FileOffers.Ending(".csv") }, Description = "Write the trace to this file; several scenarios need a folder. An earlier trace there is replaced" };
     private readonly Option<bool> _json = new("--json") { Description = "Print JSON in the place of the text; with --out the text stays and the documents go there" };
     private readonly Option<string> _out = new("--out") { HelpName = "folder", CompletionSources = { FileOffers.Folders }, Description = "Write NAME.csv and NAME.json of each scenario into this folder" };
+    private readonly Option<string> _picture = new("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw the launch on one sheet, .png or .svg; several scenarios need a folder. An earlier picture there is replaced" };
+    private readonly Option<string> _charts = new("--charts") { HelpName = "folder", CompletionSources = { FileOffers.Folders }, Description = "Draw all charts of each scenario into this folder, as NAME-CHART.png" };
+    private readonly Option<string> _format = Settings.Format();
     private readonly Option<bool> _quiet = new("--quiet") { Description = "Print errors and warnings only, and what --json asks for" };
     private readonly Option<string[]> _set = Settings.Set();
     private readonly Option<string> _tolerance = new("--tolerance") { HelpName = "number", Description = "The solver's relative tolerance, as run.tolerance in the file" };
@@ -28,9 +33,9 @@ internal sealed class RunCommand
     public static Command Create(Session session)
     {
         var run = new RunCommand(session);
-        var command = new Command("run", "Solve the launch of one or more scenarios, say what happens, and write the trace")
+        var command = new Command("run", "Solve the launch of one or more scenarios, say what happens, draw it, and write the trace")
         {
-            run._files, run._csv, run._json, run._out, run._quiet, run._set, run._tolerance, run._units,
+            run._files, run._csv, run._json, run._out, run._picture, run._charts, run._format, run._quiet, run._set, run._tolerance, run._units,
         };
         command.SetAction(run.Invoke);
         return command;
@@ -50,7 +55,14 @@ internal sealed class RunCommand
             return ExitCode.BadInput;
         }
 
-        IReadOnlyList<RunFiles> files = RunFiles.Plan(inputs, parsed.GetValue(_csv), parsed.GetValue(_out));
+        IReadOnlyList<RunFiles> files = RunFiles.Plan(inputs, scenarios, new RunTargets
+        {
+            Csv = parsed.GetValue(_csv),
+            Folder = parsed.GetValue(_out),
+            Picture = parsed.GetValue(_picture),
+            Charts = parsed.GetValue(_charts),
+            Format = parsed.GetValue(_format),
+        });
         bool asJson = parsed.GetValue(_json) && parsed.GetValue(_out) is null;
         RunReport[] reports = Solve(scenarios, files, scenario => new Readout(Settings.System(parsed.GetValue(_units), scenario.UnitSystem)), asJson);
         if (asJson)
@@ -97,34 +109,52 @@ internal sealed class RunCommand
     }
 
     /// <summary>One scenario's results: what to print, what was written, what went wrong.</summary>
-    private sealed record RunReport(string Name, string Text, string? Trouble, IReadOnlyList<string> Notices)
+    private sealed record RunReport(string Name, string Text, IReadOnlyList<string> Troubles, IReadOnlyList<string> Notices)
     {
-        public bool IsDone => Trouble is null;
+        private static readonly string Program = $"{ProgramVersion.Name} {ProgramVersion.Text}";
+
+        public bool IsDone => Troubles.Count == 0;
 
         public static RunReport Of(Scenario scenario, RunFiles files, Readout readout, bool asJson, Session session)
         {
             CancellationToken cancellation = session.Cancellation;
             LaunchOutcome run = LaunchOutcome.Of(scenario, cancellation);
             var notices = new List<string>();
-            string? trouble = run.Failure is { } failure ? $"{scenario.SourceFile}: {FailureWords.Of(failure)}" : null;
-            try
+            var troubles = new List<string>();
+            if (run.Failure is { } failure)
             {
-                Write(files.Csv, stream => TraceCsv.Write(run.Solution, scenario.Run.Sample, stream, cancellation));
-                Write(files.Json, stream => RunJson.Write(run, readout, stream));
-            }
-            catch (OutputException exception)
-            {
-                trouble = trouble is null ? exception.Message : $"{trouble}\nlaunchsim: {exception.Message}";
+                troubles.Add($"{scenario.SourceFile}: {FailureWords.Of(failure)}");
             }
 
-            return new RunReport(scenario.SourceFile, asJson ? Document(run, readout) : RunText.Of(run, readout, session.Screen), trouble, notices);
+            Write(files.Csv, stream => TraceCsv.Write(run.Solution, scenario.Run.Sample, stream, cancellation));
+            Write(files.Json, stream => RunJson.Write(run, readout, stream));
+            Write(files.Picture, stream => PictureTarget.Write(LaunchCharts.Sheet(run, readout, Program), files.Picture!.Kind, stream));
+            if (files.Charts.Count > 0)
+            {
+                foreach ((string name, Picture picture) in LaunchCharts.Charts(run, readout, Program))
+                {
+                    Write(files.Charts[name], stream => PictureTarget.Write(picture, files.Charts[name].Kind, stream));
+                }
+            }
 
+            return new RunReport(scenario.SourceFile, asJson ? Document(run, readout) : RunText.Of(run, readout, session.Screen), troubles, notices);
+
+            // What cannot be written does not keep the rest from being written.
             void Write(OutputFile? file, Action<Stream> content)
             {
-                if (file is not null)
+                if (file is null)
+                {
+                    return;
+                }
+
+                try
                 {
                     file.Write(content, cancellation);
                     notices.Add($"{(file.Replaces ? "replaced" : "wrote")} {file.Shown}");
+                }
+                catch (OutputException exception)
+                {
+                    troubles.Add(exception.Message);
                 }
             }
         }
@@ -141,9 +171,9 @@ internal sealed class RunCommand
                 }
             }
 
-            if (Trouble is not null)
+            foreach (string trouble in Troubles)
             {
-                session.Error.WriteLine($"launchsim: {Trouble}");
+                session.Error.WriteLine($"launchsim: {trouble}");
             }
         }
 

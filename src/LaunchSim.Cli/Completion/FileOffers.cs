@@ -16,10 +16,10 @@ internal static class FileOffers
     /// <param name="context">Holds the word.</param>
     public static IEnumerable<CompletionItem> Folders(CompletionContext context) => Beginning(context.WordToComplete, _ => false);
 
-    /// <summary>Files of one kind, and folders.</summary>
-    /// <param name="extension">Such as <c>.csv</c>.</param>
-    public static Func<CompletionContext, IEnumerable<CompletionItem>> Ending(string extension) =>
-        context => Beginning(context.WordToComplete, name => name.EndsWith(extension, StringComparison.OrdinalIgnoreCase));
+    /// <summary>Files of some kinds, and folders.</summary>
+    /// <param name="extensions">Such as <c>.csv</c>.</param>
+    public static Func<CompletionContext, IEnumerable<CompletionItem>> Ending(params string[] extensions) =>
+        context => Beginning(context.WordToComplete, name => Array.Exists(extensions, extension => name.EndsWith(extension, StringComparison.OrdinalIgnoreCase)));
 
     private static IEnumerable<CompletionItem> Beginning(string word, Func<string, bool> isWanted)
     {

@@ -5,13 +5,14 @@ namespace LaunchSim.Cli.Output;
 /// <summary>One file to write: looked at before anything is computed, written whole or not at all.</summary>
 internal sealed class OutputFile
 {
-    private readonly string _target;
-
     private OutputFile(string shown, string target, OutputKind kind, bool replaces) =>
-        (Shown, _target, Kind, Replaces) = (shown, target, kind, replaces);
+        (Shown, Target, Kind, Replaces) = (shown, target, kind, replaces);
 
     /// <summary>The file as the user named it.</summary>
     public string Shown { get; }
+
+    /// <summary>Where it ends up: the whole path, links followed.</summary>
+    public string Target { get; }
 
     /// <summary>What is written into it.</summary>
     public OutputKind Kind { get; }
@@ -71,8 +72,8 @@ internal sealed class OutputFile
     /// <exception cref="OutputException">It could not be written.</exception>
     public void Write(Action<Stream> content, CancellationToken cancellation)
     {
-        string folder = Path.GetDirectoryName(_target)!;
-        string temporary = Path.Combine(folder, $".{Path.GetFileName(_target)}.{Environment.ProcessId:x}{Random.Shared.Next():x8}.tmp");
+        string folder = Path.GetDirectoryName(Target)!;
+        string temporary = Path.Combine(folder, $".{Path.GetFileName(Target)}.{Environment.ProcessId:x}{Random.Shared.Next():x8}.tmp");
         bool made = false;
         try
         {
@@ -84,7 +85,7 @@ internal sealed class OutputFile
             }
 
             cancellation.ThrowIfCancellationRequested();
-            File.Move(temporary, _target, overwrite: Replaces);
+            File.Move(temporary, Target, overwrite: Replaces);
             made = false;
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or NotSupportedException)
@@ -100,19 +101,16 @@ internal sealed class OutputFile
         }
     }
 
-    /// <summary>Whether two files end up in one place.</summary>
-    /// <param name="other">The other file.</param>
-    public bool SamePlace(OutputFile other) => string.Equals(_target, other._target, Comparison);
-
-    private static StringComparison Comparison => OperatingSystem.IsLinux() ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase;
+    /// <summary>Tells whether two targets are one place.</summary>
+    public static StringComparer Comparer => OperatingSystem.IsLinux() ? StringComparer.Ordinal : StringComparer.OrdinalIgnoreCase;
 
     private static bool SameFile(string input, string target)
     {
         try
         {
             string full = Path.GetFullPath(input);
-            return string.Equals(full, target, Comparison)
-                || (File.Exists(full) && string.Equals(File.ResolveLinkTarget(full, true)?.FullName, target, Comparison));
+            return Comparer.Equals(full, target)
+                || (File.Exists(full) && Comparer.Equals(File.ResolveLinkTarget(full, true)?.FullName, target));
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {

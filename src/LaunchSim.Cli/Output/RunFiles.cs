@@ -1,70 +1,77 @@
+using LaunchSim.Charts.Launch;
 using LaunchSim.Cli.Terminal;
+using LaunchSim.Scenarios;
 
 namespace LaunchSim.Cli.Output;
 
 /// <summary>Where the results of one scenario go.</summary>
-/// <param name="Csv">The trace, or none.</param>
-/// <param name="Json">The document, or none.</param>
-internal sealed record RunFiles(OutputFile? Csv, OutputFile? Json)
+internal sealed record RunFiles
 {
+    /// <summary>The trace, or none.</summary>
+    public OutputFile? Csv { get; private init; }
+
+    /// <summary>The document, or none.</summary>
+    public OutputFile? Json { get; private init; }
+
+    /// <summary>The sheet, or none.</summary>
+    public OutputFile? Picture { get; private init; }
+
+    /// <summary>The charts by name.</summary>
+    public IReadOnlyDictionary<string, OutputFile> Charts { get; private init; } = new Dictionary<string, OutputFile>();
+
     /// <summary>Plans the files of all scenarios; nothing is made yet.</summary>
     /// <param name="inputs">The scenario files.</param>
-    /// <param name="csv">--csv: a file for one scenario, a folder for several; or none.</param>
-    /// <param name="folder">--out: a folder for traces and documents; or none.</param>
+    /// <param name="scenarios">What was read from them.</param>
+    /// <param name="targets">Where they are to go.</param>
     /// <exception cref="InputException">Two would be written to one place, or one cannot be written.</exception>
-    public static IReadOnlyList<RunFiles> Plan(IReadOnlyList<string> inputs, string? csv, string? folder)
+    public static IReadOnlyList<RunFiles> Plan(IReadOnlyList<string> inputs, IReadOnlyList<Scenario> scenarios, RunTargets targets)
     {
-        if (csv?.Length == 0 || folder?.Length == 0)
-        {
-            throw new InputException("--csv and --out need a name");
-        }
-
-        if (folder is not null && File.Exists(folder))
-        {
-            throw new InputException($"--out {folder}: found a file; allowed: a folder, which is made when it is not there");
-        }
-
-        bool csvIsFolder = csv is not null && CsvIsFolder(csv, inputs.Count);
+        OutputKind pictures = PictureTarget.Kind(targets);
+        Targets.RefuseNameless(("--csv", targets.Csv), ("--out", targets.Folder), ("--picture", targets.Picture), ("--charts", targets.Charts));
+        Targets.RefuseFile("--out", targets.Folder);
+        Targets.RefuseFile("--charts", targets.Charts);
+        bool csvIsFolder = targets.Csv is { } csv && Targets.IsFolder("--csv", csv, [OutputKind.Trace], inputs.Count);
+        bool pictureIsFolder = targets.Picture is { } picture && Targets.IsFolder("--picture", picture, PictureTarget.Kinds, inputs.Count);
+        string? traces = csvIsFolder ? targets.Csv : targets.Csv is null ? targets.Folder : null, sheets = pictureIsFolder ? targets.Picture : null;
         var all = new List<RunFiles>();
-        foreach (string input in inputs)
+        for (int i = 0; i < inputs.Count; i++)
         {
-            string name = Path.GetFileNameWithoutExtension(input);
-            OutputFile? trace = csv is not null
-                ? OutputFile.Plan(csvIsFolder ? Path.Combine(csv, name + ".csv") : csv, OutputKind.Trace, inputs, csvIsFolder)
-                : folder is not null ? OutputFile.Plan(Path.Combine(folder, name + ".csv"), OutputKind.Trace, inputs, true) : null;
-            OutputFile? document = folder is not null ? OutputFile.Plan(Path.Combine(folder, name + ".json"), OutputKind.Json, inputs, true) : null;
-            all.Add(new RunFiles(trace, document));
+            string name = Path.GetFileNameWithoutExtension(inputs[i]);
+            all.Add(new RunFiles
+            {
+                Csv = InFolder(traces, name, OutputKind.Trace) ?? InPlace(targets.Csv, OutputKind.Trace),
+                Json = InFolder(targets.Folder, name, OutputKind.Json),
+                Picture = InFolder(sheets, name, pictures) ?? (targets.Picture is { } file ? InPlace(file, PictureTarget.KindOf(file, targets.Format)) : null),
+                Charts = targets.Charts is { } folder && scenarios[i].Car is { } car
+                    ? LaunchCharts.Names(car).ToDictionary(chart => chart, chart => InFolder(folder, $"{name}-{chart}", pictures)!)
+                    : [],
+            });
         }
 
         RefuseClashes(inputs, all);
         return all;
+
+        OutputFile? InFolder(string? folder, string name, OutputKind kind) =>
+            folder is null ? null : OutputFile.Plan(Path.Combine(folder, name + kind.Extension), kind, inputs, makesFolder: true);
+
+        OutputFile? InPlace(string? file, OutputKind kind) => file is null ? null : OutputFile.Plan(file, kind, inputs);
     }
 
-    private static bool CsvIsFolder(string csv, int count)
-    {
-        if (Directory.Exists(csv))
-        {
-            return true;
-        }
-
-        if (count > 1 && (File.Exists(csv) || csv.EndsWith(".csv", StringComparison.OrdinalIgnoreCase)))
-        {
-            throw new InputException($"--csv {csv}: found a file for several scenarios; allowed: a folder, which is made when it is not there");
-        }
-
-        return count > 1 || Path.EndsInDirectorySeparator(csv);
-    }
+    private IEnumerable<OutputFile> Files => new[] { Csv, Json, Picture }.OfType<OutputFile>().Concat(Charts.Values);
 
     private static void RefuseClashes(IReadOnlyList<string> inputs, List<RunFiles> all)
     {
+        var taken = new Dictionary<string, string>(OutputFile.Comparer);
         for (int i = 0; i < all.Count; i++)
         {
-            for (int j = 0; j < i; j++)
+            foreach (OutputFile file in all[i].Files)
             {
-                if ((all[i].Csv is { } trace && all[j].Csv is { } other && trace.SamePlace(other))
-                    || (all[i].Json is { } document && all[j].Json is { } second && document.SamePlace(second)))
+                if (!taken.TryAdd(file.Target, inputs[i]))
                 {
-                    throw new InputException($"{inputs[j]} and {inputs[i]} would both be written to `{(all[i].Csv ?? all[i].Json)!.Shown}`; run them apart, or rename one");
+                    string first = taken[file.Target];
+                    throw new InputException(first == inputs[i]
+                        ? $"{first}: two of its results would both be written to `{file.Shown}`; name another place for one"
+                        : $"{first} and {inputs[i]} would both be written to `{file.Shown}`; run them apart, or rename one");
                 }
             }
         }

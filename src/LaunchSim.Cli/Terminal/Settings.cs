@@ -30,6 +30,13 @@ internal static class Settings
         return option;
     }
 
+    public static Option<string> Format()
+    {
+        var option = new Option<string>("--format") { HelpName = "png|svg", Description = "Kind of the pictures that get their names from the program; png when left out" };
+        _ = option.AcceptOnlyFromAmong("png", "svg");
+        return option;
+    }
+
     /// <summary>The values of --set, parted at the first equals sign.</summary>
     /// <param name="given">What was written.</param>
     /// <exception cref="InputException">One has no equals sign or no path.</exception>

@@ -44,6 +44,12 @@ public sealed class Readout(UnitSystem system)
     /// <summary>A time.</summary>
     public static Scale Time => new("s", 1, 3);
 
+    /// <summary>A short time, such as a lag.</summary>
+    public static Scale Lag => new("ms", 0.001, 0);
+
+    /// <summary>A speed of rotation.</summary>
+    public static Scale Rotation => new("rpm", Math.PI / 30, 0);
+
     /// <summary>Percent.</summary>
     public static Scale Percent => new("%", 1, 0);
 

@@ -16,20 +16,25 @@ internal static class StopWords
 
     public static void Say(FigureSet figures, Readout readout, List<Sentence> said)
     {
-        LaunchEvents events = figures.Events;
-        bool any = false;
-        foreach ((LaunchEventKind kind, string key, string what) in Stops)
-        {
-            if (events.CountOf(kind) > 0)
-            {
-                any = true;
-                said.Add(new(key, Text(events, kind, what, readout)));
-            }
-        }
-
-        if (!any)
+        int before = said.Count;
+        Say(figures, Stops, readout, said);
+        if (said.Count == before)
         {
             said.Add(new("stop.none", "No damper reaches a stop."));
+        }
+    }
+
+    /// <summary>The rear's alone; nothing when they reach none.</summary>
+    public static void Rear(FigureSet figures, Readout readout, List<Sentence> said) => Say(figures, Stops.AsSpan(0, 2), readout, said);
+
+    private static void Say(FigureSet figures, ReadOnlySpan<(LaunchEventKind Kind, string Key, string What)> stops, Readout readout, List<Sentence> said)
+    {
+        foreach ((LaunchEventKind kind, string key, string what) in stops)
+        {
+            if (figures.Events.CountOf(kind) > 0)
+            {
+                said.Add(new(key, Text(figures.Events, kind, what, readout)));
+            }
         }
     }
 

@@ -106,7 +106,7 @@ internal sealed class CarBuilder(BoundValues values)
         PinionAngle = values.FindNumber("rear.linkage.pinion_angle"),
     };
 
-    private Linkage Linkage() => values.Word("rear.linkage.type") == "ladder-bar"
+    public Linkage Linkage() => values.Word("rear.linkage.type") == "ladder-bar"
         ? new LadderBar { Pivot = values.Point("rear.linkage.pivot") }
         : new FourLink
         {

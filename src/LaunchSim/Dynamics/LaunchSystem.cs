@@ -397,6 +397,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
             AntiSquat.Slope(now.Pose, cos, sin, now.RearHeight), standing.CentreOfGravityHeight, standing.Wheelbase);
         (seen.InstantCentreAhead, seen.InstantCentreUp) = AntiSquat.InstantCentre(now.Pose, cos, sin, now.RearHeight);
         seen.PinionChange = now.Pose.Angle - standing.HousingAngle;
+        seen.PinionRate = now.Pose.Angle1 * y[StateLayout.LinkageRate];
         seen.WheelieBarForce = now.BarForce;
         seen.EngineSpeed = now.Driveline.EngineSpeed;
         seen.Gear = !_driveline.HasEngine ? double.NaN : Modes.Shifting ? 0 : Modes.Gear + 1;

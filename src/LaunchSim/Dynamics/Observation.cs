@@ -96,8 +96,8 @@ public struct Observation
     /// <summary>Instant centre ahead of the rear wheel centre and above the ground, m; not finite with parallel bars.</summary>
     public double InstantCentreAhead, InstantCentreUp;
 
-    /// <summary>Change of the housing's angle relative to the body since standing, rad, pinion nose up positive.</summary>
-    public double PinionChange;
+    /// <summary>Change of the housing's angle relative to the body since standing, rad, pinion nose up positive; its rate, rad/s.</summary>
+    public double PinionChange, PinionRate;
 
     /// <summary>Force of the wheelie bar on the housing, N.</summary>
     public double WheelieBarForce;

@@ -1,4 +1,6 @@
+using System.CommandLine;
 using CsCheck;
+using LaunchSim.Cli.Commands;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Scenarios;
 
@@ -8,14 +10,11 @@ namespace LaunchSim.Cli.Tests.Completion;
 public class CompleterTests
 {
     [Theory]
-    [InlineData("", "run check geometry schema completion")]
     [InlineData("ge", "geometry")]
     [InlineData("c", "check completion")]
     [InlineData("-", "--help --version")]
     [InlineData("xyz", "")]
     [InlineData("xyz ", "")]
-    [InlineData("run --", "--csv --json --out --quiet --set --tolerance --units --help")]
-    [InlineData("run a.yaml --json --", "--csv --out --quiet --set --tolerance --units --help")]
     [InlineData("run --units si --set a=1 --s", "--set")]
     [InlineData("run --un", "--units")]
     [InlineData("run --units ", "shop si")]
@@ -26,6 +25,8 @@ public class CompleterTests
     [InlineData("run --nothing=s", "")]
     [InlineData("run --tolerance ", "")]
     [InlineData("run -- --un", "")]
+    [InlineData("new --wheelb", "--wheelbase")]
+    [InlineData("new --linkage ", "four-link ladder-bar")]
     [InlineData("geometry --p", "--percent")]
     [InlineData("geometry a.yaml ", "")]
     [InlineData("completion ", "bash fish powershell zsh")]
@@ -43,6 +44,19 @@ public class CompleterTests
         Assert.Equal(offered.Split(' ', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal), Texts(line).Order(StringComparer.Ordinal));
 
     [Fact]
+    public void Line_Empty_OffersEveryCommandOfTheHelp() =>
+        Assert.Equal(Root.Subcommands.Where(command => !command.Hidden).Select(command => command.Name), Texts(""));
+
+    [Fact]
+    public void Line_AfterAHyphen_OffersWhatWasNotGivenYet()
+    {
+        string[] all = [.. Root.Subcommands.Single(command => command.Name == "run").Options.Select(option => option.Name), "--help"];
+
+        Assert.Equal(all, Texts("run --"));
+        Assert.Equal(all.Except(["--json", "--csv"]), Texts("run a.yaml --json --csv x.csv --set a=1 --"));
+    }
+
+    [Fact]
     public void Cursor_InsideALine_LooksOnlyAtWhatStandsBefore()
     {
         Assert.Equal(["geometry"], Offered(0, "ge", "a.yaml", "--json").Select(offer => offer.Text));
@@ -57,6 +71,7 @@ public class CompleterTests
 
         Assert.Equal([("a.yaml", "file"), ("b.yml", "file"), ("my cars/", "folder"), ("sub/", "folder")], Below(folder, "run", ""));
         Assert.Equal([("a.yaml", "file"), ("b.yml", "file"), ("my cars/", "folder"), ("sub/", "folder")], Below(folder, "geometry", ""));
+        Assert.Equal([("my cars/", "folder"), ("sub/", "folder")], Below(folder, "new", ""));
         Assert.Equal([("my cars/", "folder")], Below(folder, "check", "my"));
         Assert.Equal([("my cars/race car.yaml", "file")], Below(folder, "check", "my cars/r"));
         Assert.Equal([(".hidden.yaml", "file")], Below(folder, "run", "."));
@@ -132,6 +147,8 @@ public class CompleterTests
                 Printed printed = Printed.By(["complete", "--at", $"{at}", "--", .. words]);
                 Assert.Equal((ExitCode.Done, ""), (printed.Code, printed.Error));
             }, iter: 300);
+
+    private static RootCommand Root => CommandRegister.Create(new Session(TextWriter.Null, TextWriter.Null, CancellationToken.None), ["new"]);
 
     private static Folder Cars()
     {

@@ -60,7 +60,7 @@ public class ScriptTests
         // As bash parts the line: at spaces, and at = and :, which are pieces of their own; an open quote holds its word.
         Case[] cases =
         [
-            new("launchsim ", ["launchsim", ""], "run check geometry schema completion"),
+            new("launchsim completion ", ["launchsim", "completion", ""], "bash fish powershell zsh"),
             new("launchsim ge", ["launchsim", "ge"], "geometry"),
             new("launchsim run --units ", ["launchsim", "run", "--units", ""], "shop si"),
             new("launchsim run --units=s", ["launchsim", "run", "--units", "=", "s"], "shop si"),

@@ -104,4 +104,48 @@ public class SummaryTests
         Assert.StartsWith("Grip is that of the table", said[3], StringComparison.Ordinal);
         Assert.StartsWith("One grip", said[8], StringComparison.Ordinal);
     }
+
+    private static IReadOnlyList<string> Foremost(string file, params (string, string)[] set)
+    {
+        Scenario scenario = StandingCheck.Reader(ReadPurpose.Run).Read(file, set).Scenario!;
+        return [.. Summary.Foremost(LaunchOutcome.Of(scenario, CancellationToken.None), new Readout(UnitSystem.Shop)).Select(sentence => sentence.Text)];
+    }
+
+    [Theory]
+    [MemberData(nameof(Cars))]
+    public void Foremost_AnyCar_IsThreeSentencesOfTheSummary(string name)
+    {
+        IReadOnlyList<string> foremost = Foremost(Files.Test(name));
+        List<string> all = [.. Summary.Of(Figures(Files.Test(name)), new Readout(UnitSystem.Shop)).Select(sentence => sentence.Text)];
+
+        Assert.Equal(3, foremost.Count);
+        Assert.All(foremost, sentence => Assert.Contains(all, whole => whole.StartsWith(sentence[..^1], StringComparison.Ordinal)));
+        Assert.All(foremost, sentence => Assert.True(sentence.EndsWith('.') && !sentence.Contains(';', StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Foremost_CalmCar_SaysWhoComesUpTheTravelLeftAndTheGripToSpare()
+    {
+        IReadOnlyList<string> said = Foremost(Files.DoorCar);
+
+        Assert.StartsWith("The front comes up first", said[0], StringComparison.Ordinal);
+        Assert.StartsWith("The rear separates by", said[1], StringComparison.Ordinal);
+        Assert.StartsWith("The rear tyres hold", said[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Foremost_WhatIsAlarming_ComesFirst()
+    {
+        Assert.StartsWith("The rear tyres spin", Foremost(Files.Test("spins"))[0], StringComparison.Ordinal);
+
+        IReadOnlyList<string> topsOut = Foremost(Files.Test("tops-out"));
+        Assert.StartsWith("The rear dampers top out", topsOut[0], StringComparison.Ordinal);
+        Assert.DoesNotContain(topsOut, sentence => sentence.StartsWith("The rear separates", StringComparison.Ordinal));
+
+        IReadOnlyList<string> over = Foremost(Files.DoorCar, ("car.cg_height", "48 in"), ("rear.wheelie_bar.rate", "1 lb/in"), ("rear.tire.grip", "3.5"));
+        Assert.StartsWith("The car goes over", over[0], StringComparison.Ordinal);
+        Assert.StartsWith("The rear tyres leave the ground", over[1], StringComparison.Ordinal);
+
+        Assert.StartsWith("The run stopped at", Foremost(Files.Test("stalls"))[0], StringComparison.Ordinal);
+    }
 }
