@@ -124,7 +124,7 @@ public static class TypicalPage
         }
 
         Unit shop = UsualUnit.Of(kind, UnitSystem.Shop), si = UsualUnit.Of(kind, UnitSystem.Si);
-        return $"±{Fraction(doubt.Size / shop.Factor)} {shop.Text}, {RoundText.Rough(doubt.Size / si.Factor)} {si.Text}";
+        return $"±{Fraction(doubt.Size / shop.Factor)} {shop.Text}, {RoundText.Round(doubt.Size / si.Factor)} {si.Text}";
     }
 
     // As a tape is read.

@@ -69,7 +69,7 @@ public class DoubtfulNumberTests
     {
         DoubtfulNumber grip = Number(Read("door-car.yaml"), "rear.tire.grip");
         Assert.False(grip.IsEntered);
-        Assert.Equal("2.3 ±0.35", grip.Text);
+        Assert.Equal("2.3 ±0.3", grip.Text);
         Assert.Equal(0.15 * 2.3, grip.Doubt.HalfWidth, 1e-12);
         Assert.IsType<TypicalValue>(grip.Entry);
     }
@@ -90,7 +90,7 @@ public class DoubtfulNumberTests
     {
         Scenario scenario = Read("door-car.yaml");
         DoubtfulNumber up = Number(scenario, "rear.linkage.upper.body.up");
-        Assert.Equal("14.6 ±0.063 in", up.Text);
+        Assert.Equal("14.6 ±0.06 in", up.Text);
         Scenario moved = scenario.With(up.Moved(1)).Scenario!;
         IReadOnlyList<KeyValuePair<string, Point>> before = scenario.Brackets["rear.linkage.upper.body"].Holes, after = moved.Brackets["rear.linkage.upper.body"].Holes;
         for (int i = 0; i < before.Count; i++)
