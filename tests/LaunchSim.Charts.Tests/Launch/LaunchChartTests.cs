@@ -14,7 +14,7 @@ namespace LaunchSim.Charts.Tests.Launch;
 /// <summary>Every chart and the sheet, on every shipped car and on cars that no picture was made for.</summary>
 public class LaunchChartTests
 {
-    private const int RandomCars = 120;
+    private const int RandomCars = 100;
 
     public static TheoryData<string> Names => [.. Launches.Names];
 
