@@ -23,6 +23,9 @@ internal sealed record LabelStyle
     /// <summary>Whether the text is best right on its point, as the name of an area is.</summary>
     public bool On { get; init; }
 
+    /// <summary>Whether a line leads back to its point even from nearby.</summary>
+    public bool HasLeader { get; init; }
+
     /// <summary>How much farther than its gap an offered label may go to find a place.</summary>
     public double Farthest { get; init; } = 150;
 }
@@ -136,15 +139,16 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
         return true;
     }
 
-    /// <summary>Puts a label right above or below a point, if it covers nothing there and crosses nothing.</summary>
+    /// <summary>Puts a label right beside or on a point, if it covers nothing there and crosses nothing.</summary>
     /// <param name="text">What it says; may have several lines.</param>
     /// <param name="at">The point.</param>
-    /// <param name="above">Whether it stands above it or below it.</param>
+    /// <param name="direction">Where beside it, in degrees counter-clockwise from the right; on it when null.</param>
     /// <param name="style">How it is written.</param>
     /// <returns>Whether it was put.</returns>
-    public bool TryPut(string text, ScreenPoint at, bool above, LabelStyle style)
+    public bool TryPut(string text, ScreenPoint at, double? direction, LabelStyle style)
     {
-        var candidate = new Candidate(Beside(at, SizeOf(text, style), above ? 90 : 270, style.Gap), at, 0, 0);
+        OxySize size = SizeOf(text, style);
+        var candidate = new Candidate(direction is { } degrees ? Beside(at, size, degrees, style.Gap) : Around(at, size), at, 0, 0);
         bool isFree = Cost(candidate, Crossing) == 0;
         if (isFree)
         {
@@ -239,7 +243,7 @@ internal sealed class Labels(IRenderContext canvas, OxyRect bounds)
 
     private void Draw(string text, ScreenPoint at, LabelStyle style, OxyRect area, double far)
     {
-        if (far >= LeaderFrom)
+        if (far >= LeaderFrom || style.HasLeader)
         {
             ScreenPoint end = Nearest(at, area);
             _leaders.Add((at, end));

@@ -22,12 +22,17 @@ internal sealed class Plot
     // From one point of a curve to the next on the canvas at the most: names look for their place at the points.
     private const double Stride = 8, Together = 2;
 
+    // What is nearer than that is not told apart at the edge of a strip.
+    private const double Hairline = 0.5;
+
     // A number at the upper end of the axis stands out by that much.
     private const double HalfNumber = 8;
 
-    private const int Anchors = 28;
+    private const int Anchors = 40;
     private const double NearCurve = 60;
     private const EdgeRenderingMode Exact = EdgeRenderingMode.PreferGeometricAccuracy;
+
+    private static readonly LabelStyle AreaName = new() { Weight = Theme.Bold };
 
     private readonly IRenderContext _canvas;
     private readonly Axis _across;
@@ -104,8 +109,16 @@ internal sealed class Plot
     public void Strip(IReadOnlyList<DataPoint> one, IReadOnlyList<DataPoint> other, OxyColor fill)
     {
         var series = new AreaSeries { Fill = fill, StrokeThickness = 0, EdgeRenderingMode = Exact, MinimumSegmentLength = 1 };
-        series.Points.AddRange(one);
-        series.Points2.AddRange(other);
+        for (int i = 0, last = -1; i < one.Count; i++)
+        {
+            if (last < 0 || i + 1 == one.Count || IsApart(one[last], one[i]) || IsApart(other[last], other[i]))
+            {
+                series.Points.Add(one[i]);
+                series.Points2.Add(other[i]);
+                last = i;
+            }
+        }
+
         _model.Series.Add(series);
     }
 
@@ -131,6 +144,47 @@ internal sealed class Plot
         {
             Follow(curve, points);
             Labels.Avoid(points);
+        }
+    }
+
+    /// <summary>Writes a name into the strip between two lines with the same instants, where the strip is thick enough for it.</summary>
+    /// <param name="one">One line.</param>
+    /// <param name="other">The other one.</param>
+    /// <param name="text">The name.</param>
+    /// <returns>Whether there was such a place.</returns>
+    public bool TryNameStrip(IReadOnlyList<DataPoint> one, IReadOnlyList<DataPoint> other, string text)
+    {
+        OxySize size = _canvas.MeasureText(text, Theme.FontFamily, AreaName.Size, AreaName.Weight);
+        foreach ((ScreenPoint middle, double _) in Thickest(one, other))
+        {
+            OxyRect needed = new OxyRect(middle.X - (size.Width / 2), middle.Y - (size.Height / 2), size.Width, size.Height).Grown(2);
+            bool holds = true;
+            for (int i = 0; i < one.Count && holds; i++)
+            {
+                ScreenPoint a = At(one[i].X, one[i].Y), b = At(other[i].X, other[i].Y);
+                holds = a.X < needed.Left || a.X > needed.Right || (Math.Min(a.Y, b.Y) <= needed.Top && Math.Max(a.Y, b.Y) >= needed.Bottom);
+            }
+
+            if (holds && Labels.TryPut(text, middle, null, AreaName))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Puts a strip's name somewhere free, with a line to where the strip is thickest.</summary>
+    /// <param name="one">One line.</param>
+    /// <param name="other">The other one.</param>
+    /// <param name="text">The name.</param>
+    public void PointAtStrip(IReadOnlyList<DataPoint> one, IReadOnlyList<DataPoint> other, string text)
+    {
+        List<(ScreenPoint Middle, double Thickness)> places = Thickest(one, other);
+        if (places is [(_, > Hairline and var most), ..])
+        {
+            _ = Labels.Place(text, [.. places.Where(place => place.Thickness >= 0.5 * most).Take(8).Select(place => place.Middle)],
+                AreaName with { HasLeader = true, Directions = [90, 270, 60, 120, 240, 300] });
         }
     }
 
@@ -171,7 +225,7 @@ internal sealed class Plot
         sides.Sort((a, b) => b.Room.CompareTo(a.Room));
         foreach ((ScreenPoint point, bool above, double _) in sides)
         {
-            if (Labels.TryPut(text, point, above, style))
+            if (Labels.TryPut(text, point, above ? 90 : 270, style))
             {
                 return;
             }
@@ -197,6 +251,28 @@ internal sealed class Plot
         _canvas.Dot(at, 4.5, color);
         Labels.Keep(new OxyRect(at.X - 5, at.Y - 5, 10, 10));
         _ = Labels.Place(text, at, new LabelStyle { Color = color, Directions = above ? [90, 45, 135] : [270, 315, 225], Gap = 8 });
+    }
+
+    // Told before the axes know their places.
+    private bool IsApart(DataPoint one, DataPoint other)
+    {
+        double Along(double x) => _across is TimeAxis time ? time.Share(x) : (x - _across.Minimum) / (_across.Maximum - _across.Minimum);
+        double width = Area.Width * Math.Abs(Along(other.X) - Along(one.X)), height = Area.Height * Math.Abs(other.Y - one.Y) / (_up.Maximum - _up.Minimum);
+        return !(width < Hairline && height < Hairline);
+    }
+
+    // Places evenly over a strip, the thickest first, with their thickness on the canvas.
+    private List<(ScreenPoint Middle, double Thickness)> Thickest(IReadOnlyList<DataPoint> one, IReadOnlyList<DataPoint> other)
+    {
+        var places = new List<(ScreenPoint Middle, double Thickness)>();
+        for (int place = 0; place < Anchors && one.Count > 0; place++)
+        {
+            int i = (int)((one.Count - 1) * (place + 0.5) / Anchors);
+            ScreenPoint a = At(one[i].X, one[i].Y), b = At(other[i].X, other[i].Y);
+            places.Add((new ScreenPoint(a.X, (a.Y + b.Y) / 2), Math.Abs(a.Y - b.Y)));
+        }
+
+        return [.. places.OrderByDescending(place => place.Thickness)];
     }
 
     private void Follow(Curve curve, List<ScreenPoint> points)

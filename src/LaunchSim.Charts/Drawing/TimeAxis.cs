@@ -46,6 +46,10 @@ internal sealed class TimeAxis : LinearAxis
     /// <summary>What stands below it.</summary>
     public string Caption => Squeezed is { } from ? string.Create(CultureInfo.InvariantCulture, $"s from release (squeezed after {from:0.###} s)") : "s from release";
 
+    /// <summary>How much of the width is left of an instant, as a share.</summary>
+    /// <param name="x">The instant, s.</param>
+    public double Share(double x) => PreTransform(x) / PreTransform(_end);
+
     /// <inheritdoc/>
     public override double Transform(double x) => (PreTransform(x) - Offset) * Scale;
 

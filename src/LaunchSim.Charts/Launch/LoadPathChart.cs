@@ -13,6 +13,9 @@ namespace LaunchSim.Charts.Launch;
 /// </summary>
 internal sealed class LoadPathChart : LaunchChart
 {
+    // The stack is kept free of names in columns of this width.
+    private const double Column = 12;
+
     // Pale enough for words, and of different lightness for a grey print.
     private static readonly LoadPath[] Paths =
     [
@@ -77,33 +80,49 @@ internal sealed class LoadPathChart : LaunchChart
         var extent = Extent.Of(edges[^1].Upper.Concat(edges[^1].Lower).Append(standing).Select(newtons => newtons / force.Factor), 0.2 * standing / force.Factor);
         Plot plot = page.Plot(page.Rows(lanes, 1)[0], time, extent, $"Rear tyre load, both tyres, {force.Unit}");
         DataPoint[] Edge(double[] newtons) => [.. newtons.Zip(load, (value, at) => new DataPoint(at.X, value / force.Factor))];
+        (DataPoint[] Upper, DataPoint[] Lower)[] lines = [.. edges.Select(edge => (Edge(edge.Upper), Edge(edge.Lower)))];
         for (int path = 0; path < Paths.Length; path++)
         {
-            plot.Strip(Edge(edges[path].Upper), Edge(edges[path + 1].Upper), Paths[path].Fill);
-            plot.Strip(Edge(edges[path].Lower), Edge(edges[path + 1].Lower), Paths[path].Fill);
+            plot.Strip(lines[path].Upper, lines[path + 1].Upper, Paths[path].Fill);
+            plot.Strip(lines[path].Lower, lines[path + 1].Lower, Paths[path].Fill);
         }
 
-        for (int path = 1; path <= Paths.Length; path++)
+        foreach ((DataPoint[] upper, DataPoint[] lower) in lines[1..])
         {
-            _ = plot.Line(Edge(edges[path].Upper), new Pen(Theme.Muted, 0.5));
-            _ = plot.Line(Edge(edges[path].Lower), new Pen(Theme.Muted, 0.5));
+            _ = plot.Line(upper, new Pen(Theme.Muted, 0.5));
+            _ = plot.Line(lower, new Pen(Theme.Muted, 0.5));
         }
 
         Curve still = plot.Level(standing / force.Factor, Pen.Reference with { Color = Theme.Ink });
         Curve sum = plot.Line(load, Pen.Rear.Of(3));
         plot.Draw();
-        if (view["hit_n"] is { } hit && view["hit_time_s"] is { } hitAt)
-        {
-            plot.Mark(hitAt, hit / force.Factor, $"hit {force.Text(hit)}", Theme.Rear);
-        }
-
-        for (int path = 0; path < Paths.Length; path++)
-        {
-            NameArea(plot, view.Course, edges[path], edges[path + 1], force, NameOf(Paths[path], view.Car));
-        }
-
+        RearLoadPanel.MarkHit(plot, view);
+        bool[] isNamed = [.. Paths.Select((path, i) =>
+            plot.TryNameStrip(lines[i].Upper, lines[i + 1].Upper, NameOf(path, view.Car)) || plot.TryNameStrip(lines[i].Lower, lines[i + 1].Lower, NameOf(path, view.Car)))];
         plot.Name(sum, "sum: rear tyre load");
         plot.Name(still, $"standing {force.Text(standing)}");
+
+        // What is too thin for its name gets it outside of the stack, with a line to it: inside it would name another.
+        double kept = 0;
+        for (int i = 0; i < load.Length; i++)
+        {
+            ScreenPoint top = plot.At(load[i].X, lines[^1].Upper[i].Y), foot = plot.At(load[i].X, lines[^1].Lower[i].Y);
+            if (i == 0 || top.X - kept >= Column)
+            {
+                kept = top.X;
+                plot.Labels.Keep(new OxyRect(top.X - (Column / 2), top.Y, Column, foot.Y - top.Y));
+            }
+        }
+
+        for (int i = 0; i < Paths.Length; i++)
+        {
+            if (!isNamed[i])
+            {
+                bool isAbove = Thickness(edges[i].Upper, edges[i + 1].Upper) >= Thickness(edges[i].Lower, edges[i + 1].Lower);
+                plot.PointAtStrip(isAbove ? lines[i].Upper : lines[i].Lower, isAbove ? lines[i + 1].Upper : lines[i + 1].Lower, NameOf(Paths[i], view.Car));
+            }
+        }
+
         lanes.Draw(page.Canvas, plot);
         page.Finish(time, plot);
     }
@@ -115,24 +134,15 @@ internal sealed class LoadPathChart : LaunchChart
         _ => path.Name,
     };
 
-    // Where it is thickest, or near there.
-    private static void NameArea(Plot plot, Course course, (double[] Upper, double[] Lower) inner, (double[] Upper, double[] Lower) outer, Scale force, string name)
+    private static double Thickness(double[] one, double[] other)
     {
-        const int places = 40;
-        var anchors = new List<(ScreenPoint Point, double Thickness)>();
-        for (int place = 0; place < places && course.Seen.Length > 0; place++)
+        double most = 0;
+        for (int i = 0; i < one.Length; i++)
         {
-            int i = (int)((course.Seen.Length - 1) * (place + 0.5) / places);
-            double up = outer.Upper[i] - inner.Upper[i], down = inner.Lower[i] - outer.Lower[i];
-            double middle = (up >= down ? outer.Upper[i] + inner.Upper[i] : outer.Lower[i] + inner.Lower[i]) / 2;
-            anchors.Add((plot.At(course.Seen[i].Time, middle / force.Factor), Math.Max(up, down)));
+            most = Math.Max(most, Math.Abs(one[i] - other[i]));
         }
 
-        ScreenPoint[] best = [.. anchors.Where(anchor => anchor.Thickness > 0).OrderByDescending(anchor => anchor.Thickness).Select(anchor => anchor.Point).Take(6)];
-        if (best.Length > 0)
-        {
-            _ = plot.Labels.Place(name, best, new LabelStyle { On = true, Weight = Theme.Bold });
-        }
+        return most;
     }
 
     private sealed record LoadPath(string Name, string Figure, ObservationReader Read, OxyColor Fill);

@@ -37,6 +37,18 @@ internal static class RearLoadPanel
             : $"Rear tyres: no hit, {(low <= 0 ? "nothing" : force.Text(low))} at the least";
     }
 
+    /// <summary>Marks the hit, if there is one.</summary>
+    /// <param name="plot">A plot of the rear load, drawn already.</param>
+    /// <param name="view">The launch.</param>
+    public static void MarkHit(Plot plot, LaunchView view)
+    {
+        Scale force = view.Readout.Force;
+        if (view["hit_n"] is { } hit && view["hit_time_s"] is { } hitAt && HasHit(view, hit))
+        {
+            plot.Mark(hitAt, hit / force.Factor, $"hit {force.Text(hit)}", Theme.Rear);
+        }
+    }
+
     private static bool HasHit(LaunchView view, double hit) => !view.Readout.Force.IsZero(hit - view.Run.Solution.Car.Standing.RearLoad);
 
     // A run may end while the load still rises.
@@ -62,11 +74,7 @@ internal static class RearLoadPanel
         Curve? frontStill = front ? plot.Level(frontStanding, Pen.Reference with { Color = Theme.Front }) : null;
         Curve ahead = plot.Line(frontLoad, Pen.Front), behind = plot.Line(rearLoad, Pen.Rear);
         plot.Draw();
-        if (view["hit_n"] is { } hit && view["hit_time_s"] is { } hitAt && HasHit(view, hit))
-        {
-            plot.Mark(hitAt, hit / force.Factor, $"hit {force.Text(hit)}", Theme.Rear);
-        }
-
+        MarkHit(plot, view);
         if (view["lowest_rear_load_after_hit_n"] is { } low && view["lowest_rear_load_after_hit_time_s"] is { } lowAt && HasLow(view))
         {
             plot.Mark(lowAt, low / force.Factor, $"low point {force.Text(low)}", Theme.Rear, above: false);
