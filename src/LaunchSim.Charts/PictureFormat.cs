@@ -14,6 +14,9 @@ public static class PictureFormat
     /// <summary>Stands in every file, so that a picture of this program can be told from another.</summary>
     public const string Maker = "LaunchSim";
 
+    // Flat colours and thin lines pack as small without a filter as with one, in a third of the time.
+    private static readonly SKPngEncoderOptions Packing = new(SKPngEncoderFilterFlags.None, 4);
+
     private const double PointsPerUnit = 72.0 / 96;
 
     /// <summary>As PNG.</summary>
@@ -24,7 +27,7 @@ public static class PictureFormat
     {
         ArgumentNullException.ThrowIfNull(picture);
         ArgumentNullException.ThrowIfNull(stream);
-        using var bitmap = new SKBitmap((int)Math.Ceiling(picture.Width * scale), (int)Math.Ceiling(picture.Height * scale));
+        using var bitmap = new SKBitmap((int)Math.Ceiling(picture.Width * scale), (int)Math.Ceiling(picture.Height * scale), isOpaque: true);
         using (var skia = new SKCanvas(bitmap))
         using (var canvas = new SkiaCanvas { SkCanvas = skia, RenderTarget = RenderTarget.PixelGraphic, UseTextShaping = false })
         {
@@ -33,7 +36,8 @@ public static class PictureFormat
             picture.Draw(canvas);
         }
 
-        using SKData data = bitmap.Encode(SKEncodedImageFormat.Png, 100);
+        using SKPixmap? pixels = bitmap.PeekPixels();
+        using SKData data = pixels?.Encode(Packing) ?? throw new InvalidOperationException("The picture has no pixels.");
         PngText.Write(data.AsSpan(), "Software", Maker, stream);
     }
 

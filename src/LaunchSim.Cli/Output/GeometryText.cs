@@ -35,6 +35,8 @@ internal static class GeometryText
         StaticLine line = report.View.Line;
         var table = new TextTable(false, true, false);
         table.Add("percent", StaticLineWords.Percent(line.Percent), $"120 to 200 % is heard for a car that separates {Heard}");
+        (string span, string words) = Doubt(report);
+        table.Add("percent with its doubt", span, words);
         if (!StaticLineWords.IsFar(line, report.View.Wheelbase))
         {
             table.Add("neutral line at the instant centre", readout.Place.Text(line.NeutralLineUp), "up; an instant centre above it is more than 100 %");
@@ -58,6 +60,10 @@ internal static class GeometryText
 
         _ = page.Blank().Table(table);
     }
+
+    private static (string Span, string Words) Doubt(GeometryReport report) => GeometryDoubt.Of(report.Scenario) is { } doubt
+        ? ($"{Readout.Percent.Number(doubt.LowPercent)} to {Readout.Percent.Text(doubt.HighPercent)}", $"nineteen times in twenty, by the doubts entered{(doubt.MovesInstantCentre ? ", those of the points with them" : "")}")
+        : ("unknown", "no number of the side view carries a doubt in this file: write it, as in 21 ±1 in");
 
     private static void Holes(Page page, GeometryReport report, Readout readout)
     {

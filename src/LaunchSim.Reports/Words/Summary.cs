@@ -57,7 +57,7 @@ public static class Summary
         var said = new List<Sentence>();
         if (run.Failure is { } failure)
         {
-            said.Add(new("stopped", FailureWords.Of(failure)));
+            said.Add(new("run.stopped", FailureWords.Of(failure)));
         }
 
         if (figures["run_end_s"] is > 0)

@@ -14,7 +14,7 @@ namespace LaunchSim.Charts.Tests.Launch;
 /// <summary>Every chart and the sheet, on every shipped car and on cars that no picture was made for.</summary>
 public class LaunchChartTests
 {
-    private const int RandomCars = 120;
+    private const int RandomCars = 100;
 
     public static TheoryData<string> Names => [.. Launches.Names];
 
@@ -48,6 +48,20 @@ public class LaunchChartTests
         }
 
         Assert.InRange(drawnCharts, 9 * RandomCars, 10 * RandomCars);
+    }
+
+    [Fact]
+    public void IsReadable_TextOnAnotherOrOffThePage_IsFound()
+    {
+        var one = new TextRecorder();
+        one.Text("first", new ScreenPoint(100, 100), Theme.Body, Theme.Ink);
+        one.IsReadable("alone");
+        one.Text("second", new ScreenPoint(110, 105), Theme.Body, Theme.Ink);
+        Assert.ThrowsAny<Xunit.Sdk.XunitException>(() => one.IsReadable("on another"));
+
+        var off = new TextRecorder();
+        off.Text("far", new ScreenPoint(ChartPage.Width - 5, 100), Theme.Body, Theme.Ink);
+        Assert.ThrowsAny<Xunit.Sdk.XunitException>(() => off.IsReadable("off the page"));
     }
 
     [Fact]
@@ -107,7 +121,8 @@ public class LaunchChartTests
     {
         LaunchView view = Launches.Of(name);
         Scale force = view.Readout.Force;
-        string sheet = All(view).Single(drawn => drawn.Name == "sheet").Text, bars = All(view).Single(drawn => drawn.Name == "bar-forces").Text;
+        List<Drawn> all = All(view);
+        string sheet = all.Single(drawn => drawn.Name == "sheet").Text, bars = all.Single(drawn => drawn.Name == "bar-forces").Text;
 
         Assert.Equal(view["rise_lag_s"] is { } lag && Math.Abs(lag) >= 0.005, sheet.Contains($"rise lag {Math.Round(1000 * Math.Abs(view["rise_lag_s"] ?? 0))} ms", StringComparison.Ordinal));
         Assert.Contains($"hit {force.Text(view["hit_n"]!.Value)}\n", sheet, StringComparison.Ordinal);

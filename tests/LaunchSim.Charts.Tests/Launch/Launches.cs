@@ -72,7 +72,7 @@ internal static class Launches
         May(0.3, "front.spring.rate", "lb/in", 60, 500);
         May(0.3, "rear.tire.vertical_rate", "lb/in", 400, 2000);
         May(0.3, "car.pitch_inertia", "kg·m²", 700, 5000);
-        May(0.5, "run.duration", "s", 0.004, 4);
+        May(0.5, "run.duration", "s", 0.004, 2.5);
         if (random.NextDouble() < 0.2)
         {
             changes.Add(("name", new string('W', random.Next(1, 300))));

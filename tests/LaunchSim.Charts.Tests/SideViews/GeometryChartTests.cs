@@ -3,6 +3,8 @@ using LaunchSim.Geometry;
 using LaunchSim.Launch;
 using LaunchSim.Reports;
 using LaunchSim.Reports.Numbers;
+using OxyPlot;
+using SkiaSharp;
 
 namespace LaunchSim.Charts.Tests.SideViews;
 
@@ -24,6 +26,31 @@ public class GeometryChartTests
         {
             Recorder.Of(picture).IsReadable(picture);
             Assert.NotEmpty(picture.Drawn());
+        }
+    }
+
+    [Fact]
+    public void Drawn_EveryText_LeavesInkWhereItStands()
+    {
+        (GeometryReport report, Readout readout) = Shipped.Report(DoorCar);
+        foreach (Picture picture in GeometryCharts.Of(report, readout).Select(chart => chart.Picture!))
+        {
+            using var bitmap = SKBitmap.Decode(picture.Drawn());
+            double scale = bitmap.Width / picture.Width;
+            foreach ((string text, OxyRect area) in Recorder.Of(picture).Texts.Where(text => text.Text.Length > 0))
+            {
+                int ink = 0;
+                for (int x = (int)(area.Left * scale); x < area.Right * scale; x++)
+                {
+                    for (int y = (int)(area.Top * scale); y < area.Bottom * scale; y++)
+                    {
+                        ink += bitmap.GetPixel(Math.Min(x, bitmap.Width - 1), Math.Min(y, bitmap.Height - 1)).Green < 160 ? 1 : 0;
+                    }
+                }
+
+                // A letter of 12 units at two pixels a unit has some 40 dark pixels; a dash or a point far fewer.
+                Assert.True(ink >= 12 * text.Count(char.IsLetterOrDigit), $"`{text}` has {ink} dark pixels");
+            }
         }
     }
 

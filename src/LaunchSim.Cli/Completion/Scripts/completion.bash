@@ -1,7 +1,7 @@
 # Completes launchsim in bash: the program itself says what may stand at the cursor. One line in ~/.bashrc:
 #   eval "$(launchsim completion bash)"
 _launchsim() {
-    local rest="${COMP_LINE:0:COMP_POINT}" piece space word prefix="" quote="" text kind about last="" i
+    local rest="${COMP_LINE:0:COMP_POINT}" piece space word prefix="" quote="" text kind last="" i
     local -a words=()
 
     # bash parts words at = and :, the program does not. Pieces that touch in the line are one word.
@@ -31,7 +31,7 @@ _launchsim() {
     words[${#words[@]} - 1]="$word"
 
     COMPREPLY=()
-    while IFS=$'\t' read -r text kind about; do
+    while IFS=$'\t' read -r text kind _; do
         case "$kind" in file | folder) compopt -o filenames ;; esac 2>/dev/null
         case "$kind" in part | folder) compopt -o nospace ;; esac 2>/dev/null
         last="$kind"
