@@ -67,7 +67,7 @@ public sealed class ScenarioReader
             Report(UsualCheck.Of(values).Where(finding => !findings.Has(finding.Path)));
         }
 
-        return new ReadResult { Scenario = findings.HasErrors ? null : scenario, Errors = findings.Errors(), Warnings = findings.Warnings, Values = values };
+        return new ReadResult { Scenario = findings.HasErrors ? null : scenario, Errors = findings.Errors(), Warnings = findings.Warnings(), Values = values };
 
         void Report(IEnumerable<CarFinding> more)
         {
@@ -90,7 +90,7 @@ public sealed class ScenarioReader
     {
         if (root is null)
         {
-            return new ReadResult { Scenario = null, Errors = findings.Errors(), Warnings = findings.Warnings };
+            return new ReadResult { Scenario = null, Errors = findings.Errors(), Warnings = findings.Warnings() };
         }
 
         root = Overrides.Apply(root, overrides ?? [], findings);

@@ -94,26 +94,32 @@ public static class DoubtfulNumbers
         Bound shown = Array.Find(points, point => point.Path == $"{whole.Path}.holes.{whole.Use}") ?? points[0];
         foreach ((string part, int index) in new[] { (".ahead", 0), (".up", 1) })
         {
-            (double Number, double Half, bool IsEntered, Unit Unit) Of(Bound point)
+            PointPart told = Part(shown, index, entry);
+            if (told.Half > 0)
             {
-                Quantity quantity = ScenarioParts.Whole(point)!;
-                double? entered = quantity.SiDoubt(index);
-                return (quantity.Numbers[index], entered ?? entry?.EnteredDoubt?.At(quantity.Si(index)) ?? 0, entered is not null, quantity.Unit);
-            }
-
-            (double number, double half, bool isEntered, Unit unit) = Of(shown);
-            if (half > 0)
-            {
-                yield return new DoubtfulNumber(share => [.. points.Select(point => Of(point) is var each ? (point.Path + part, Written([each.Number + (share * each.Half / each.Unit.Factor)], each.Unit)) : default)])
+                yield return new DoubtfulNumber(share => [.. points.Select(point => (point.Path + part, Part(point, index, entry).Moved(share)))])
                 {
                     Path = whole.Path + part,
                     Entry = entry,
-                    Text = WithDoubt(number, half, isEntered, unit),
-                    Doubt = new Doubt(half, false),
-                    IsEntered = isEntered,
+                    Text = WithDoubt(told.Number, told.Half, told.IsEntered, told.Unit),
+                    Doubt = new Doubt(told.Half, false),
+                    IsEntered = told.IsEntered,
                 };
             }
         }
+    }
+
+    private static PointPart Part(Bound point, int index, RegisterEntry? entry)
+    {
+        Quantity quantity = ScenarioParts.Whole(point)!;
+        double? entered = quantity.SiDoubt(index);
+        return new PointPart(quantity.Numbers[index], entered ?? entry?.EnteredDoubt?.At(quantity.Si(index)) ?? 0, entered is not null, quantity.Unit);
+    }
+
+    /// <summary>One of a point's two numbers in its unit, with the half-width of its doubt in SI.</summary>
+    private readonly record struct PointPart(double Number, double Half, bool IsEntered, Unit Unit)
+    {
+        public string Moved(double share) => Written([Number + (share * Half / Unit.Factor)], Unit);
     }
 
     private static string Scaled(Quantity row, double share, double percent) =>

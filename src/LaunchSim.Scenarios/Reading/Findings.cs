@@ -16,7 +16,7 @@ internal sealed class Findings
     /// <summary>How much was found so far, doubled findings included.</summary>
     public int Count { get; private set; }
 
-    public IReadOnlyList<Diagnostic> Warnings => _warnings;
+    public IReadOnlyList<Diagnostic> Warnings() => Sorted(_warnings);
 
     /// <summary>Whether something was found at a path or at the value that it is a part of.</summary>
     public bool Has(string path) => _errors.Concat(_warnings).Any(finding => finding.Path.Length > 0
@@ -24,9 +24,7 @@ internal sealed class Findings
 
     public IReadOnlyList<Diagnostic> Errors()
     {
-        // In the order of the file, the files in the order in which something was found in them.
-        List<string> files = [.. _errors.Select(error => error.File).Distinct()];
-        List<Diagnostic> sorted = [.. _errors.OrderBy(error => files.IndexOf(error.File)).ThenBy(error => error.Line).ThenBy(error => error.Column)];
+        List<Diagnostic> sorted = Sorted(_errors);
         if (_more > 0)
         {
             Diagnostic last = sorted[^1];
@@ -61,6 +59,13 @@ internal sealed class Findings
         {
             _warnings.Add(Build(Severity.Warning, place, path, found, allowed, mend));
         }
+    }
+
+    // In the order of the file, the files in the order in which something was found in them.
+    private static List<Diagnostic> Sorted(List<Diagnostic> findings)
+    {
+        List<string> files = [.. findings.Select(finding => finding.File).Distinct()];
+        return [.. findings.OrderBy(finding => files.IndexOf(finding.File)).ThenBy(finding => finding.Line).ThenBy(finding => finding.Column)];
     }
 
     private static Diagnostic Build(Severity severity, Place place, string path, string found, string allowed, string mend) => new()

@@ -163,6 +163,15 @@ public class UsualCheckTests
     }
 
     [Fact]
+    public void Warnings_OfRulesAndOfUsage_ComeInTheOrderOfTheFile()
+    {
+        // The tyre's own rule warns of the stiffness, which stands after the inertia in the file.
+        string text = Files.DoorCarWith("slip_stiffness: 40", "slip_stiffness: 30").Replace("pitch_inertia: 1950", "pitch_inertia: 19500", StringComparison.Ordinal);
+        ReadResult read = Reader.ReadText(text, "my.yaml");
+        Assert.Equal(["car.pitch_inertia", "rear.tire.slip_stiffness"], read.Warnings.Select(warning => warning.Path));
+    }
+
+    [Fact]
     public void Run_IsNotFloodedWithWhatIsOnlyUnusual() =>
         Assert.Empty(StandingCheck.Reader(ReadPurpose.Run).Read(Files.DoorCar, [("rear.spring.rate", "300 lb/in")]).Warnings);
 
