@@ -50,6 +50,7 @@ internal static class App
 
     private static int Invoke(IReadOnlyList<string> args, Session session)
     {
+        RefuseControls(args);
         RootCommand root = CommandRegister.Create(session, args);
 
         // A name that begins with @ is a file like any other, not a list of further arguments.
@@ -71,7 +72,39 @@ internal static class App
             return ExitCode.BadInput;
         }
 
+        RefuseOptionsForValues(args, parsed.CommandResult.Command);
         return parsed.Invoke(configuration);
+    }
+
+    /// <summary>
+    /// The parser takes the next option for the value of one whose value was forgotten, and does not even hold it against the
+    /// values that are allowed.
+    /// </summary>
+    private static void RefuseOptionsForValues(IReadOnlyList<string> args, Command command)
+    {
+        HashSet<string> names = [.. command.Options.SelectMany(option => option.Aliases.Append(option.Name))];
+        for (int i = 1; i < args.Count && args[i - 1] != "--"; i++)
+        {
+            if (names.Contains(args[i]) && command.Options.FirstOrDefault(one => one.Name == args[i - 1]) is { Arity.MinimumNumberOfValues: > 0 } option)
+            {
+                throw new InputException($"{option.Name}: found the option {args[i]} in the place of a value; write {option.Name} \"{option.HelpName}\"; should {args[i]} be the value, write {option.Name}={args[i]}");
+            }
+        }
+    }
+
+    /// <summary>Arguments come back in messages, where a terminal would obey what is hidden in them; in files they are refused too.</summary>
+    private static void RefuseControls(IReadOnlyList<string> args)
+    {
+        for (int i = 0; i < args.Count; i++)
+        {
+            foreach (char c in args[i])
+            {
+                if (char.IsControl(c) && c is not ('\n' or '\r' or '\t'))
+                {
+                    throw new InputException($"found the control character U+{(int)c:X4} in argument {i + 1}; allowed: plain text; take it away");
+                }
+            }
+        }
     }
 
     private static int End(Session session, string sentence, int code)

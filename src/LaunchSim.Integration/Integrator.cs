@@ -13,6 +13,9 @@ public sealed class Integrator<TSystem>
 {
     private const int MostEventsWithoutProgress = 64;
     private const int None = -1;
+
+    // A run may find a better pace, but not one this many times better.
+    private const double MostTimesTooMany = 10;
     private const int NotANumber = -2;
 
     // An advance of up to this many event tolerances is no progress, and an excursion that short is not looked for.
@@ -94,6 +97,7 @@ public sealed class Integrator<TSystem>
         double proposed = double.NaN;
         int idle = 0;
         bool restart = t < end;
+        int stepsBeforeLook = Math.Min(_options.MaximumSteps, _options.StepsBeforePace);
 
         // Also at the end: what an event or a break there leads to is settled before the run is over.
         while (restart)
@@ -130,7 +134,8 @@ public sealed class Integrator<TSystem>
                     return RunStatus.Cancelled;
                 }
 
-                if (_statistics.Steps + _statistics.Rejected >= _options.MaximumSteps)
+                if (_statistics.Steps + _statistics.Rejected is int tried && tried >= stepsBeforeLook
+                    && (tried >= _options.MaximumSteps || (t - start) * MostTimesTooMany * _options.MaximumSteps < (end - start) * tried))
                 {
                     return RunStatus.TooManySteps;
                 }

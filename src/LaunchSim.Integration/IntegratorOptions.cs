@@ -37,4 +37,10 @@ public sealed record IntegratorOptions
 
     /// <summary>Most steps tried, accepted or not.</summary>
     public int MaximumSteps { get; init; } = 1_000_000;
+
+    /// <summary>
+    /// From this many steps on a run is given up that would take more than ten times <see cref="MaximumSteps"/> at its pace so
+    /// far: it will not come to its end, and says so sooner. No such look when it is not below <see cref="MaximumSteps"/>.
+    /// </summary>
+    public int StepsBeforePace { get; init; } = int.MaxValue;
 }

@@ -37,7 +37,7 @@ public enum RunStatus
     /// <summary>Too many events without progress: two modes hand over to each other at one instant.</summary>
     Chattering,
 
-    /// <summary>The step limit was reached.</summary>
+    /// <summary>The step limit was reached, or would be exceeded by far at the pace so far.</summary>
     TooManySteps,
 
     /// <summary>Cancellation was asked for.</summary>

@@ -29,7 +29,7 @@ public sealed class Scenario
         Geometry = builder.Geometry();
         Run = builder.Run();
         Car = values.MissingForRun.All(path => path == "name") ? builder.Car() : null;
-        Name = values.Find("name")?.Text.Trim() is { Length: > 0 } name ? name : Path.GetFileNameWithoutExtension(sourceFile);
+        Name = values.Find("name")?.Text is { } name && OnOneLine(name) is { Length: > 0 } plain ? plain : Path.GetFileNameWithoutExtension(sourceFile);
         Notes = values.Find("notes")?.Text.Trim() ?? "";
         _hash = new(() => ContentDigest.Of(Car is null ? Geometry : Car, Run));
         _doubts = new(() => ScenarioParts.Doubts(_values));
@@ -39,7 +39,7 @@ public sealed class Scenario
         _sideView = new(() => SideViewReading.Of(_values));
     }
 
-    /// <summary>What the set-up is called; the file's name when it has none.</summary>
+    /// <summary>What the set-up is called, on one line; the file's name when it has none.</summary>
     public string Name { get; }
 
     /// <summary>The notes; empty when there are none.</summary>
@@ -131,4 +131,6 @@ public sealed class Scenario
         Place place = _values.PlaceOf(path, _root.Place);
         return place.Line > 0 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{place.Origin}:{place.Line}:{place.Column}") : place.Origin;
     }
+
+    private static string OnOneLine(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -51,6 +51,7 @@ public sealed class ScenarioReader
 
     internal ReadResult Finish(MapNode root, string shown, Findings findings, IReadOnlyList<Choice>? known)
     {
+        root = TrackTable.Lift(root);
         BoundValues values = Binder.Bind(root, Purpose, findings);
         Rule.CheckAll(values, findings);
         values.Choices = known ?? new ChoiceReader(root, Purpose, values, findings).Read();

@@ -28,7 +28,7 @@ public sealed class ShippedScenarioTests
         Assert.NotEmpty(read.Scenario!.Notes);
         Assert.NotEmpty(read.Scenario.Name);
         // Editors find the schema by the first line.
-        Assert.Equal("# yaml-language-server: $schema=scenario.schema.json", File.ReadLines(PathOf(name)).First());
+        Assert.Equal("# yaml-language-server: $schema=../docs/scenario.schema.json", File.ReadLines(PathOf(name)).First());
     }
 
     [Theory]

@@ -227,6 +227,21 @@ public class RunTests
         Assert.InRange(run.Time, 0.1, 99);
     }
 
+    [Theory]
+
+    // The pendulum takes about 5 steps a second at the test's tolerance: 40 bring it a few seconds on.
+    [InlineData(100, RunStatus.Completed)]
+    [InlineData(1e7, RunStatus.TooManySteps)]
+    public void Run_AtAHopelessPace_IsGivenUpEarly(double end, RunStatus expected)
+    {
+        var script = new Script(2, Pendulum);
+        Integrator<Scripted> run = Solve.Scripted(script, 0, [1.0, 0], end, Options with { StepsBeforePace = 40 }, expected);
+        if (expected == RunStatus.TooManySteps)
+        {
+            Assert.Equal(40, run.Statistics.Steps + run.Statistics.Rejected);
+        }
+    }
+
     [Fact]
     public void Run_Cancelled_EndsBetweenTwoSteps()
     {

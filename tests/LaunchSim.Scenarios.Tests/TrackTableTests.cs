@@ -18,4 +18,13 @@ public sealed class TrackTableTests
         Assert.Equal([0, 9.144, 18.288], result.Scenario!.Car!.TrackGrip.X.ToArray(), (a, b) => Math.Abs(a - b) < 1e-12);
         Assert.Equal([1.0, 0.9, 1.0], result.Scenario.Car.TrackGrip.Y.ToArray());
     }
+
+    [Fact]
+    public void TrackTable_OneLevelDeeperInAChange_ReadsTheSame()
+    {
+        ReadResult result = new ScenarioReader().ReadText(Files.DoorCarText, "test.yaml", [("track", "{grip: {distance: 0 30 60 ft, grip: 1.0 0.9 1.0}}")]);
+
+        Assert.Empty(result.Errors);
+        Assert.Equal([1.0, 0.9, 1.0], result.Scenario!.Car!.TrackGrip.Y.ToArray());
+    }
 }

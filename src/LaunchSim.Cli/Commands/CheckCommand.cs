@@ -18,6 +18,9 @@ namespace LaunchSim.Cli.Commands;
 /// </summary>
 internal static class CheckCommand
 {
+    // Some hundred and fifty launches of so many steps each take a second or two.
+    private const int MostSteps = 3000;
+
     public static Command Create(Session session)
     {
         Argument<string[]> files = Settings.Files();
@@ -59,6 +62,13 @@ internal static class CheckCommand
     private static string Decisive(Scenario scenario, Readout readout, Session session)
     {
         LaunchOutcome launch = LaunchOutcome.Of(scenario, session.Cancellation);
+        int steps = launch.Solution.End.Statistics.Steps;
+        if (launch.Failure is null && steps > MostSteps)
+        {
+            return string.Create(CultureInfo.InvariantCulture, $"  One launch of this car takes {steps:N0} steps, where some hundreds are usual: a rate, a damping, a mass or the tolerance is far from those of a car.\n")
+                + "  Which numbers decide the answer would take many such launches, and is told once they are mended.\n";
+        }
+
         return launch.Failure is { } failure
             ? $"  {FailureWords.Of(failure)} Which numbers decide the answer is told once it comes to its end.\n"
             : CheckText.OfDecisive(DecisiveNumbers.Of(launch, readout, session.Cancellation), readout, session.Screen);

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
+using System.Globalization;
 using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Terminal;
 
@@ -13,14 +14,19 @@ internal static class CompleteCommand
 {
     public static Command Create(Session session)
     {
-        var at = new Option<int>("--at") { Description = "How many words stand before the one at the cursor", Required = true };
+        var at = new Option<string>("--at") { Description = "How many words stand before the one at the cursor", Required = true };
         var words = new Argument<string[]>("WORD") { Arity = ArgumentArity.ZeroOrMore };
         var command = new Command("complete", "What may stand at the cursor, for the scripts of `completion`") { at, words };
         command.Hidden = true;
         command.SetAction(parsed =>
         {
             string[] said = parsed.GetValue(words)!;
-            int before = Math.Clamp(parsed.GetValue(at), 0, said.Length);
+            if (!int.TryParse(parsed.GetRequiredValue(at), NumberStyles.None, CultureInfo.InvariantCulture, out int given))
+            {
+                throw new InputException($"--at {parsed.GetRequiredValue(at)}: found no number of words; allowed: 0, 1, 2 and so on");
+            }
+
+            int before = Math.Min(given, said.Length);
             string word = before < said.Length ? said[before] : "";
             foreach (CompletionItem item in Completer.Complete((RootCommand)parsed.RootCommandResult.Command, parsed.Configuration, said[..before], word).Where(Offer.FitsLine))
             {

@@ -1,3 +1,4 @@
+using System.Text;
 using LaunchSim.Cli.Terminal;
 
 namespace LaunchSim.Cli.Output;
@@ -5,6 +6,9 @@ namespace LaunchSim.Cli.Output;
 /// <summary>One file to write: looked at before anything is computed, written whole or not at all.</summary>
 internal sealed class OutputFile
 {
+    // Of one file or folder, on every usual file system.
+    private const int LongestName = 255;
+
     private OutputFile(string shown, string target, OutputKind kind, bool replaces) =>
         (Shown, Target, Kind, Replaces) = (shown, target, kind, replaces);
 
@@ -34,6 +38,11 @@ internal sealed class OutputFile
             if (Directory.Exists(full) || Path.GetFileName(full).Length == 0)
             {
                 throw new InputException($"`{path}` is a folder; name a file in it");
+            }
+
+            if (full.Split(Path.DirectorySeparatorChar).Any(name => Encoding.UTF8.GetByteCount(name) > LongestName))
+            {
+                throw new InputException($"`{path}` cannot be written: found a name of more than {LongestName} bytes, which no file can have; write a shorter one");
             }
 
             // A link is followed, so that it stays one.
@@ -73,7 +82,7 @@ internal sealed class OutputFile
     public void Write(Action<Stream> content, CancellationToken cancellation)
     {
         string folder = Path.GetDirectoryName(Target)!;
-        string temporary = Path.Combine(folder, $".{Path.GetFileName(Target)}.{Environment.ProcessId:x}{Random.Shared.Next():x8}.tmp");
+        string temporary = Path.Combine(folder, $".launchsim-{Environment.ProcessId:x}{Random.Shared.Next():x8}.tmp");
         bool made = false;
         try
         {

@@ -54,7 +54,9 @@ internal sealed class MapNode(Place place, IReadOnlyList<KeyValuePair<ScalarNode
         {
             bool here = entry.Key.Text == key.Text;
             put |= here;
-            entries.Add(here ? new(entry.Key, value) : entry);
+
+            // What was put in whole is from now on found where that was written; a section that was only changed within stays.
+            entries.Add(!here ? entry : new(value.Place == entry.Value.Place ? entry.Key : key, value));
         }
 
         if (!put)

@@ -143,6 +143,12 @@ internal sealed class NodeReader
                 _findings.Error(place, "", "half a character (a lone surrogate)", "whole characters", "retype the text");
                 break;
             }
+            else if (char.IsControl(text[i]) && text[i] is not ('\n' or '\r' or '\t'))
+            {
+                // Escapes in quotes make them out of plain text; names and notes are printed, and terminals obey.
+                _findings.Error(place, "", $"the control character U+{(int)text[i]:X4}", "plain text", "take it away");
+                break;
+            }
         }
 
         bool asWritten = scalar.Start.Line == scalar.End.Line && scalar.Style is ScalarStyle.Plain or ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted;

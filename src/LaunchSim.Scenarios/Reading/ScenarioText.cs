@@ -8,6 +8,9 @@ internal static class ScenarioText
     /// <summary>A scenario is a few kilobytes; a megabyte is a wrong file.</summary>
     private const int Largest = 1 << 20;
 
+    // Most scenarios fit into this.
+    private const int Usual = 1 << 14;
+
     public static string? Read(string path, string shown, Place askedFrom, Findings findings)
     {
         void Refuse(string found, string allowed, string mend) => findings.Error(askedFrom, "", found, allowed, mend);
@@ -26,20 +29,13 @@ internal static class ScenarioText
                 return null;
             }
 
-            byte[] bytes = new byte[Largest + 1];
-            int length;
-            using (FileStream stream = File.OpenRead(path))
-            {
-                length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            }
-
-            if (length > Largest)
+            if (Bytes(path) is not { } bytes)
             {
                 Refuse($"{Shown.Quoted(shown)}, a file larger than 1 MB", "a scenario, which is a few kilobytes of text", "name the scenario file; logs and videos are something else");
                 return null;
             }
 
-            return Decode(bytes.AsSpan(0, length), shown, findings);
+            return Decode(bytes, shown, findings);
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException or System.Security.SecurityException)
         {
@@ -77,6 +73,29 @@ internal static class ScenarioText
         }
 
         return true;
+    }
+
+    /// <summary>A file's bytes; null when there are too many. Its length is not asked for, since devices and pipes have none.</summary>
+    private static byte[]? Bytes(string path)
+    {
+        using FileStream stream = File.OpenRead(path);
+        byte[] bytes = new byte[Usual];
+        int length = 0;
+        while (true)
+        {
+            length += stream.ReadAtLeast(bytes.AsSpan(length), bytes.Length - length, throwOnEndOfStream: false);
+            if (length < bytes.Length)
+            {
+                return bytes[..length];
+            }
+
+            if (length > Largest)
+            {
+                return null;
+            }
+
+            Array.Resize(ref bytes, Math.Min(2 * length, Largest + 1));
+        }
     }
 
     private static string? Decode(ReadOnlySpan<byte> bytes, string shown, Findings findings)

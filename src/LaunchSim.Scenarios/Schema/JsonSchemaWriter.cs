@@ -10,7 +10,32 @@ namespace LaunchSim.Scenarios.Schema;
 /// </summary>
 internal static class JsonSchemaWriter
 {
-    public static JsonObject Write() => new()
+    private const string OtherThan = "other_than_";
+    private const string RowOf = "row_of_";
+
+    public static JsonObject Write()
+    {
+        JsonObject schema = Whole();
+        var definitions = (JsonObject)schema["$defs"]!;
+        foreach (QuantityKind kind in QuantityKind.All.Where(kind => kind != QuantityKind.Number))
+        {
+            definitions[OtherThan + Name(kind)] = new JsonObject { ["pattern"] = Patterns.OtherThan(kind) };
+            definitions[Name(kind)] = Of(kind, "quantity", "One number");
+            definitions[RowOf + Name(kind)] = Of(kind, "row", "Numbers");
+        }
+
+        return schema;
+    }
+
+    private static JsonObject Of(QuantityKind kind, string notation, string what) => new()
+    {
+        ["description"] = $"{what}, {kind.Name}: {string.Join(", ", kind.Units)} or the like.",
+        ["allOf"] = new JsonArray(Ref(notation), new JsonObject { ["not"] = Ref(OtherThan + Name(kind)) }),
+    };
+
+    private static string Name(QuantityKind kind) => kind.Name[(kind.Name.IndexOf(' ', StringComparison.Ordinal) + 1)..].Replace(' ', '_').Replace("'", "", StringComparison.Ordinal);
+
+    private static JsonObject Whole() => new()
     {
         ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
         ["title"] = "LaunchSim scenario",
@@ -40,7 +65,7 @@ internal static class JsonSchemaWriter
             ["numbers"] = Texts(true, Patterns.BareRow),
             ["quantity"] = Texts(false, Patterns.Quantity),
             ["row"] = Texts(false, Patterns.Row),
-            ["point"] = Texts(false, Patterns.Point),
+            ["point"] = new JsonObject { ["allOf"] = new JsonArray(Texts(false, Patterns.Point), new JsonObject { ["not"] = Ref(OtherThan + Name(QuantityKind.Length)) }) },
             ["word"] = new JsonObject { ["type"] = new JsonArray("string", "number"), ["minLength"] = 1 },
             ["pointOrHoles"] = new JsonObject
             {
@@ -82,7 +107,7 @@ internal static class JsonSchemaWriter
             grips.Add(new JsonObject
             {
                 ["type"] = "object",
-                ["properties"] = new JsonObject { ["distance"] = Ref("row"), ["grip"] = Ref("numbers") },
+                ["properties"] = new JsonObject { ["distance"] = Ref(RowOf + Name(QuantityKind.Length)), ["grip"] = Ref("numbers") },
                 ["required"] = new JsonArray("distance", "grip"),
                 ["additionalProperties"] = false,
             });
@@ -179,14 +204,14 @@ internal static class JsonSchemaWriter
 
     private static JsonObject Value(KeyKind kind) => kind switch
     {
-        NumberKind { Quantity: var quantity, Limits: var limits } => quantity == QuantityKind.Number ? Limited(Ref("number"), limits) : Ref("quantity"),
-        RowKind row => Ref(row.Quantity == QuantityKind.Number ? "numbers" : "row"),
+        NumberKind { Quantity: var quantity, Limits: var limits } => quantity == QuantityKind.Number ? Limited(Ref("number"), limits) : Ref(Name(quantity)),
+        RowKind row => Row(row.Quantity),
         PointKind point => Ref(point.Holes ? "pointOrHoles" : "point"),
-        ClicksKind => new JsonObject
+        ClicksKind clicks => new JsonObject
         {
             ["type"] = "object",
             ["minProperties"] = 1,
-            ["patternProperties"] = new JsonObject { [Patterns.Click] = Ref("row") },
+            ["patternProperties"] = new JsonObject { [Patterns.Click] = Row(clicks.Quantity) },
             ["additionalProperties"] = false,
         },
         TextKind => new JsonObject { ["type"] = new JsonArray("string", "number", "boolean") },
@@ -197,6 +222,8 @@ internal static class JsonSchemaWriter
         ChoicesKind => Ref("choices"),
         _ => throw new InvalidOperationException($"No schema for {kind}."),
     };
+
+    private static JsonObject Row(QuantityKind kind) => Ref(kind == QuantityKind.Number ? "numbers" : RowOf + Name(kind));
 
     private static JsonObject Limited(JsonObject schema, Limits limits)
     {
@@ -221,24 +248,23 @@ internal static class JsonSchemaWriter
         {
             JsonObject whole = key.Kind switch
             {
-                SectionKind => new JsonObject { ["type"] = "object" },
-                ListKind => new JsonObject { ["type"] = path.EndsWith(']') ? "object" : "array" },
+                SectionKind or ListKind => Within(path),
                 _ => path == "track.grip" ? Ref("numbers") : Value(key.Kind),
             };
             Put(path, "", whole);
             if (key.Kind is PointKind point)
             {
-                Put(path, ".ahead", Ref("quantity"));
-                Put(path, ".up", Ref("quantity"));
+                Put(path, ".ahead", Ref(Name(QuantityKind.Length)));
+                Put(path, ".up", Ref(Name(QuantityKind.Length)));
                 if (point.Holes)
                 {
                     Put(path, ".use", Ref("word"));
-                    patterns[Exactly(path, @"\.holes\.\S+")] = new JsonObject { ["anyOf"] = new JsonArray(Ref("point"), Ref("quantity")) };
+                    patterns[Exactly(path, @"\.holes\.\S+")] = new JsonObject { ["anyOf"] = new JsonArray(Ref("point"), Ref(Name(QuantityKind.Length))) };
                 }
             }
-            else if (key.Kind is ClicksKind)
+            else if (key.Kind is ClicksKind clicks)
             {
-                patterns[Exactly(path, @"\.\S+")] = Ref("row");
+                patterns[Exactly(path, @"\.\S+")] = Row(clicks.Quantity);
             }
         }
 
@@ -258,6 +284,9 @@ internal static class JsonSchemaWriter
             }
         }
     }
+
+    /// <summary>The schema of a section or a list as it is within a whole file.</summary>
+    private static JsonObject Within(string path) => Ref("whole/properties/" + path.Replace("[]", "/items", StringComparison.Ordinal).Replace(".", "/properties/", StringComparison.Ordinal));
 
     private static JsonObject Choices()
     {

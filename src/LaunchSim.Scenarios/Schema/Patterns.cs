@@ -4,12 +4,13 @@ using LaunchSim.Scenarios.Units;
 namespace LaunchSim.Scenarios.Schema;
 
 /// <summary>
-/// The notation of numbers and units as regular expressions for the JSON Schema. They know the symbols of units but not
-/// their dimensions: what an editor lets pass may still be refused by the reader, never the other way round.
+/// The notation of numbers and units as regular expressions for the JSON Schema. They know the symbols of units, and of the
+/// usual units what they measure, but not what products of them do: what an editor lets pass may still be refused by the
+/// reader, never the other way round.
 /// </summary>
 internal static class Patterns
 {
-    private const string Number = @"[+\-−]?(?:\d+(?:-\d+)?/\d+|(?:\d+\.?\d*|\.\d+)(?:[eE][+\-]?\d+)?)";
+    private const string Number = @"[+\-−]?(?:\d+(?:-\d+)?/\d+|(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+\-]?\d+)?)";
     private const string PlusMinus = @"\s*(?:±|\+-|\+/-)\s*";
     private const string Doubt = $"(?:{PlusMinus}{Number})?";
     private const string Next = @"(?:\s+|\s*,\s+)";
@@ -34,6 +35,16 @@ internal static class Patterns
 
     /// <summary>A click. A key of the schema itself, where some validators stumble over a slash.</summary>
     public static string Click { get; } = $@"^\s*{Number}\s*$".Replace("/", @"\x2F", StringComparison.Ordinal);
+
+    /// <summary>Numbers with a usual unit that measures something other than a kind.</summary>
+    /// <param name="kind">The kind, not that of bare numbers.</param>
+    public static string OtherThan(QuantityKind kind)
+    {
+        IEnumerable<string> others = UnitTable.Symbols.Keys.Concat(QuantityKind.All.SelectMany(other => other.Units)).Distinct()
+            .Where(text => UnitReader.TryRead(text, kind.Dimension, out Unit unit, out _) && unit.Dimension != kind.Dimension)
+            .Order(StringComparer.Ordinal);
+        return $@"^\s*{Number}{Doubt}(?:{Next}{Number}{Doubt})*\s*(?:{string.Join('|', others.Select(Regex.Escape))}){RowDoubt}\s*$";
+    }
 
     private static string BuildUnit()
     {

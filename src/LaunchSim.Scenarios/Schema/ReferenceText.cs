@@ -9,7 +9,8 @@ internal static class ReferenceText
         One YAML file holds one set-up and one launch. It is meant to be filled in beside the car, with the numbers as the
         tape, the scales, the spring rater and the dyno sheets give them. `scenarios/door-car.yaml` shows every key in its
         place; `launchsim check FILE` says what is wrong or still missing, all at once; an editor that knows JSON Schema
-        completes and checks a file whose first line names `scenario.schema.json`.
+        completes and checks a file whose first line names [`scenario.schema.json`](scenario.schema.json), as those in
+        `scenarios/` do. It knows keys, structure and the usual units, but not what holds between values: that `check` tells.
 
         ## How values are written
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using LaunchSim.Dynamics;
 using LaunchSim.Integration;
 
@@ -10,6 +11,13 @@ namespace LaunchSim.Launch;
 /// <param name="LookAt">What to look at, likewise.</param>
 public sealed record LaunchFailure(double Time, string Part, string Found, string LookAt)
 {
+    /// <summary>
+    /// Most steps of a launch, accepted or not. The example car takes 770 for its 1.8 s, and none of the shipped cars more than
+    /// 90,000 for a whole minute at the finest tolerance. What takes more has numbers in it that no car has, and would fill
+    /// seconds and gigabytes before it said so.
+    /// </summary>
+    public const int MostSteps = 120_000;
+
     // A launch that stops this near to a singular position was stopped by it (squared sine of the angle).
     private const double NearSingular = 1e-3;
 
@@ -58,7 +66,7 @@ public sealed record LaunchFailure(double Time, string Part, string Found, strin
         return end.Status switch
         {
             RunStatus.Chattering => new(end.Time, part, "it changes to and fro at one instant without getting on", $"the numbers entered for the {part}"),
-            RunStatus.TooManySteps => new(end.Time, part, "the motion is too quick to be followed in a reasonable number of steps", $"rates and dampings of the {part} that are far too high, and masses and inertias that are far too low"),
+            RunStatus.TooManySteps => new(end.Time, part, string.Create(CultureInfo.InvariantCulture, $"the motion is too quick to be followed in {MostSteps:N0} steps"), $"rates and dampings of the {part} that are far too high, masses and inertias that are far too low, and the run's tolerance"),
             _ => new(end.Time, part, "the steps became too small to get on", $"rates and dampings of the {part} that are far too high, and masses and inertias that are far too low"),
         };
     }

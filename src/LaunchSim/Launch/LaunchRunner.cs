@@ -155,6 +155,8 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
             InvariantStepFloor = ShortestLedgerStep,
             InitialStep = FirstStep(tolerance),
             MaximumStep = LongestStep,
+            MaximumSteps = LaunchFailure.MostSteps,
+            StepsBeforePace = StepsBeforePace,
         });
         _probe = new(car.Model, system.Linkage, system.FrontDamper, system.RearDamper, system.Driveline);
     }
@@ -163,6 +165,9 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
     private static double FirstStep(double tolerance) => 1e-3 * Math.Pow(tolerance / 1e-6, 0.2);
 
     private const double LongestStep = 0.02;
+
+    // Some times what a whole launch takes: whoever is still at its beginning then will not come to its end.
+    private const int StepsBeforePace = 20_000;
 
     // A launch takes some hundreds of steps whose errors partly cancel: the share of the ledger's tolerance that one may take.
     private const double LedgerShare = 0.01;

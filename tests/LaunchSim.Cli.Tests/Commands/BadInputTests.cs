@@ -58,6 +58,26 @@ public class BadInputTests
     }
 
     [Fact]
+    public void Run_OptionForAValue_IsNamedAndNothingIsWritten()
+    {
+        Printed printed = Printed.By("run", Files.DoorCar, "--csv", "--json");
+
+        printed.IsRefused();
+        Assert.Contains("--csv: found the option --json in the place of a value", printed.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists("--json"));
+    }
+
+    [Fact]
+    public void Run_ControlCharacter_IsNotGivenBackToTheTerminal()
+    {
+        Printed printed = Printed.By("run", Files.DoorCar, "--set", "\u001b[31m=1");
+
+        printed.IsRefused();
+        Assert.Contains("U+001B in argument 4", printed.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u001b', printed.Error);
+    }
+
+    [Fact]
     public void Run_LinkToNowhere_NamesTheMissingFolder()
     {
         using var folder = new Folder();
@@ -147,6 +167,12 @@ public class BadInputTests
         new[] { "run", Files.DoorCar, "--nonsense" },
         new[] { "run", Files.DoorCar, "--csv" },
         new[] { "run", Files.DoorCar, "--units", "metric" },
+        new[] { "run", Files.DoorCar, "--units", "--json" },
+        new[] { "run", Files.DoorCar, "--csv", "--json" },
+        new[] { "run", Files.DoorCar, "--tolerance", "--quiet" },
+        new[] { "run", Files.DoorCar, "--set", "--set", "rear.spring.rate=175 lb/in" },
+        new[] { "geometry", Files.DoorCar, "--percent", "--json" },
+        new[] { "run", Files.DoorCar, "--\u001b[31mred" },
         new[] { "run", Files.DoorCar, "--set", "rear.spring.rate" },
         new[] { "run", Files.DoorCar, "--set", "=1" },
         new[] { "run", Files.DoorCar, "--set", "rear.sprung.rate=175 lb/in" },
@@ -235,6 +261,8 @@ public class BadInputTests
         Printed.By("run", Files.DoorCar, "--csv", folder.Path("no/where/a.csv")).IsRefused();
         Printed.By("run", Files.DoorCar, "--csv", Path.Combine(file, "a.csv")).IsRefused();
         Printed.By("run", Files.DoorCar, "--out", file).IsRefused();
+        Printed.By("run", Files.DoorCar, "--csv", folder.Path(new string('x', 252) + ".csv")).IsRefused();
+        Printed.By("run", Files.DoorCar, "--out", folder.Path(new string('x', 300))).IsRefused();
         Printed.By("run", Files.DoorCar, Files.Test("ladder"), "--csv", folder.Path("a.csv")).IsRefused();
         Assert.Equal(["file.txt"], folder.Names());
     }

@@ -132,6 +132,8 @@ public class BadFileTests
     [InlineData("? [a, b]\n: c", "a key that is not a word")]
     [InlineData("name: \"\\ud800\"", "")]
     [InlineData("name: a\u0007b", "control character U+0007")]
+    [InlineData("name: \"\\e[31mred\"", "control character U+001B")]
+    [InlineData("name: x\nrear: {linkage: {upper: {body: {holes: {\"\\x9b1\": 14 15 in}}}}}", "control character U+009B")]
     [InlineData("name: 'x", "")]
     [InlineData("name: {a: b", "")]
     [InlineData("name: x\n  y: z", "")]

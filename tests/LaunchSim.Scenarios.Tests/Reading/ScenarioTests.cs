@@ -10,6 +10,12 @@ public class ScenarioTests
 {
     private const double Inch = 0.0254;
 
+    [Theory]
+    [InlineData("name: \"a\\n  b\\tc\"", "a b c")]
+    [InlineData("name: |\n  a\n  b", "a b")]
+    public void Name_OfSeveralLines_ComesOnOne(string written, string name) =>
+        Assert.Equal(name, Samples.Read(Files.DoorCarWith("name: Door car, as measured", written)).Name);
+
     [Fact]
     public void PartFile_ForGeometry_IsReadAndListsWhatARunLacks()
     {

@@ -108,6 +108,17 @@ public class VariantTests
     }
 
     [Fact]
+    public void Variant_SectionPutInWhole_IsFoundInTheVariant()
+    {
+        using Folder folder = WithDoorCar();
+        string path = folder.Write("v.yaml", "name: v\nbase: door-car.yaml\nchange:\n  rear.wheelie_bar: {wheel: -58 4 in, rate: 800 lb/in, damping: 8 lb·s/in}\n  rear.spring.rate: 160 lb/in\n");
+        Scenario scenario = Good(path);
+        Assert.Equal($"{path}:4:3", scenario.PlaceOf("rear.wheelie_bar"));
+        Assert.Equal($"{path}:5:21", scenario.PlaceOf("rear.spring.rate"));
+        Assert.StartsWith(Path.Combine(folder.At, "door-car.yaml") + ":", scenario.PlaceOf("rear.spring"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Variant_OfABrokenBase_ReportsTheBasesPlaceAndItsOwn()
     {
         using var folder = new Folder();

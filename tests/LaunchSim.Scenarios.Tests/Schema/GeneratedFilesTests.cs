@@ -11,7 +11,7 @@ public class GeneratedFilesTests
 {
     [Fact]
     public void JsonSchema_Committed_EqualsTheGenerated() =>
-        Same(Path.Combine(Files.Root, "scenarios", "scenario.schema.json"), ScenarioSchema.ToJsonText());
+        Same(Path.Combine(Files.Root, "docs", "scenario.schema.json"), ScenarioSchema.ToJsonText());
 
     [Fact]
     public void Reference_Committed_EqualsTheGenerated() =>

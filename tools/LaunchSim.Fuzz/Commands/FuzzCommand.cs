@@ -1,0 +1,21 @@
+using LaunchSim.Fuzz.Cases;
+
+namespace LaunchSim.Fuzz.Commands;
+
+/// <summary>A command of the program as cases call it.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Weight">How often it is taken, against the others.</param>
+/// <param name="Files">How many scenario files it is given.</param>
+/// <param name="Options">All its options.</param>
+internal sealed record FuzzCommand(string Name, int Weight, Func<Dice, int> Files, params FuzzOption[] Options)
+{
+    /// <summary>An argument that is no scenario file; null for none.</summary>
+    public Func<Draft, string>? Argument { get; init; }
+}
+
+/// <summary>An option of a command.</summary>
+/// <param name="Name">Its name, with the hyphens.</param>
+/// <param name="Share">The share of cases that have it, 0 to 1.</param>
+/// <param name="Sound">A value with which the command goes on; null when the option takes none.</param>
+/// <param name="Odd">A value that may be refused; null when the option takes none.</param>
+internal sealed record FuzzOption(string Name, double Share, Func<Draft, string>? Sound = null, Func<Draft, string>? Odd = null);

@@ -1,0 +1,106 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using LaunchSim.Cli.Commands;
+using LaunchSim.Cli.Terminal;
+using LaunchSim.Fuzz.Cases;
+using LaunchSim.Fuzz.Mutations;
+using LaunchSim.Scenarios.Units;
+using LaunchSim.Scenarios.Writing;
+
+namespace LaunchSim.Fuzz.Commands;
+
+/// <summary>The register of the commands and options that are tried: one line each. It is held against the program's own.</summary>
+internal static class FuzzCommands
+{
+    private static readonly FuzzOption
+        Json = new("--json", 0.35),
+        Units = new("--units", 0.15, draft => draft.Dice.Pick(["shop", "si"]), draft => draft.Dice.Pick(["SI", "metric", "", "--json", "sho"])),
+        Csv = new("--csv", 0.25, draft => OptionValues.File(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv"));
+
+    private static readonly FuzzOption
+        Linkage = new("--linkage", 0.4, draft => draft.Dice.Pick(["four-link", "ladder-bar"]), draft => draft.Dice.Pick(["", "three-link"])),
+        Format = new("--format", 0.05, draft => draft.Dice.Pick(["png", "svg"]), draft => draft.Dice.Pick(["pdf", ""]));
+
+    /// <summary>All commands.</summary>
+    public static IReadOnlyList<FuzzCommand> All { get; } =
+    [
+        new("run", 74, OptionValues.OneToThree,
+            Json,
+            Csv,
+            new("--out", 0.07, OptionValues.Folder, OptionValues.OddFolder),
+            new("--quiet", 0.06),
+            new("--tolerance", 0.2, draft => OptionValues.Tolerance(draft.Dice), OptionValues.OddNumber),
+            Units,
+            Picture(0.01),
+            Charts(0.003),
+            Format,
+            OptionValues.Set),
+        new("check", 3, _ => 1,
+            Picture(0.1),
+            Units,
+            OptionValues.Set),
+        new("geometry", 15, _ => 1,
+            new("--percent", 0.15, draft => OptionValues.Range(draft.Dice, -50, 400, ""), OptionValues.OddRange),
+            new("--length", 0.15, draft => OptionValues.Range(draft.Dice, -100, 400, " in"), OptionValues.OddRange),
+            Csv,
+            Json,
+            Units,
+            Charts(0.02),
+            Format,
+            OptionValues.Set),
+        new("measure", 1, _ => 0,
+            Linkage,
+            Units,
+            new("--paper", 0.3, draft => draft.Dice.Pick(["a4", "letter"]), draft => draft.Dice.Pick(["a5", "", "A4"])),
+            new("--out", 1, draft => OptionValues.File(draft, draft.Dice.Pick([".svg", ".png", ".pdf"])), draft => OptionValues.OddFile(draft, ".pdf"))),
+        new("new", 4, _ => 0,
+        [
+            .. StarterQuestion.All.Select(question => new FuzzOption("--" + question.Option, 0.9, draft => question.Example(draft.Dice.Pick([UnitSystem.Shop, UnitSystem.Si])), OptionValues.OddQuantity)),
+            Linkage,
+            Units,
+            new("--driveline", 0.5, draft => draft.Dice.Pick(["axle-torque", "clutch", "converter"]), draft => draft.Dice.Pick(["engine", ""])),
+            new("--name", 0.2, draft => draft.Dice.Pick(["Mine", "it's: a # car", "\"quoted\"", "- x"]), draft => draft.Dice.Pick(["", " ", "a\nb"])),
+            Dampers("--front-dampers"),
+            Dampers("--rear-dampers"),
+            Tire("--front-tire"),
+            Tire("--rear-tire"),
+            new("--sixty-foot", 0.4, draft => $"{Spelling.Number(draft.Dice.Between(1.1, 2.5), draft.Dice)} s", OptionValues.OddQuantity),
+            new("--flash-speed", 0.3, draft => $"{Spelling.Number(draft.Dice.Between(2500, 6500), draft.Dice)} rpm", OptionValues.OddQuantity),
+            OptionValues.Set,
+        ])
+        {
+            Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["begun.yaml", "begun.yaml", "begun.yaml", "begun.yml", "begun.txt", "no/folder/a.yaml"])),
+        },
+        new("completion", 1, _ => 0) { Argument = draft => draft.Dice.Pick(["bash", "zsh", "fish", "powershell", "tcsh", ""]) },
+        new("complete", 1, _ => 0,
+            new FuzzOption("--at", 1, draft => draft.Dice.Pick(["0", "1", "2", "9"]), draft => draft.Dice.Pick(NumberMutations.Odd)))
+        {
+            Argument = draft => draft.Dice.Pick(["", "run", "r", "geometry", "--set", "new", "--units", "x"]),
+        },
+        new("schema", 1, _ => 0),
+    ];
+
+    private static FuzzOption Picture(double share) =>
+        new("--picture", share, draft => OptionValues.File(draft, draft.Dice.Pick([".svg", ".png"])), draft => OptionValues.OddFile(draft, draft.Dice.Pick([".svg", ".png", ".gif"])));
+
+    private static FuzzOption Charts(double share) => new("--charts", share, OptionValues.Folder, OptionValues.OddFolder);
+
+    private static FuzzOption Dampers(string name) => new(name, 0.3, draft => draft.Dice.Pick(["soft", "medium", "firm"]), draft => draft.Dice.Pick(["", "hard"]));
+
+    private static FuzzOption Tire(string name) => new(name, 0.3, draft => draft.Dice.Pick(["275/60R15", "28x10.5-15", "P205/75-15"]), draft => draft.Dice.Pick(["wide", "", "0/0R0", "99999/60R15"]));
+
+    /// <summary>What the program knows and the register does not, or the other way round: one sentence each.</summary>
+    public static IReadOnlyList<string> Differences()
+    {
+        RootCommand root = CommandRegister.Create(new Session(TextWriter.Null, TextWriter.Null, CancellationToken.None), ["new"]);
+        var known = new HashSet<string>(root.Subcommands.Select(command => command.Name)
+            .Concat(root.Subcommands.SelectMany(command => command.Options.Where(option => option is not HelpOption).Select(option => $"{command.Name} {option.Name}"))));
+        var tried = new HashSet<string>(All.Select(command => command.Name)
+            .Concat(All.SelectMany(command => command.Options.Select(option => $"{command.Name} {option.Name}"))));
+        return
+        [
+            .. known.Except(tried).Order(StringComparer.Ordinal).Select(name => $"`{name}` is not tried: give it a line in tools/LaunchSim.Fuzz/Commands/FuzzCommands.cs"),
+            .. tried.Except(known).Order(StringComparer.Ordinal).Select(name => $"`{name}` is tried and the program does not have it: take its line out of tools/LaunchSim.Fuzz/Commands/FuzzCommands.cs"),
+        ];
+    }
+}

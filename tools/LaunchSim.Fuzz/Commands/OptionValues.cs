@@ -1,0 +1,96 @@
+using LaunchSim.Fuzz.Cases;
+using LaunchSim.Fuzz.Mutations;
+using LaunchSim.Scenarios.Paths;
+
+namespace LaunchSim.Fuzz.Commands;
+
+/// <summary>Values of options, those with which a command goes on and those that it may refuse.</summary>
+internal static class OptionValues
+{
+    private const string EarlierTrace = "time_s,distance_m,speed_mps,acceleration_mps2\n0,0,0,0\n";
+
+    /// <summary>--set, whose sound values are the case's own.</summary>
+    public static FuzzOption Set { get; } = new("--set", 0, Odd: draft => OddSet(draft.Dice));
+
+    /// <summary>One file mostly.</summary>
+    public static int OneToThree(Dice dice) => dice.Chance(0.93) ? 1 : dice.From(2, 3);
+
+    /// <summary>A new file in the case's folder, or an earlier result that is to be replaced.</summary>
+    public static string File(Draft draft, string extension)
+    {
+        if (draft.Dice.Chance(0.1))
+        {
+            draft.Add(CaseFile.OfText("earlier" + extension, EarlierTrace) with { IsEarlierResult = true });
+            return InFolder("earlier" + extension);
+        }
+
+        return InFolder(draft.Named.Count > 1 ? "tables" : "table" + extension);
+    }
+
+    /// <summary>A place where nothing may be written, or where something else lies.</summary>
+    public static string OddFile(Draft draft, string extension)
+    {
+        draft.Add(CaseFile.OfText("foreign" + extension, "lap,time\n1,9.99\n"));
+        draft.Add(new CaseFile("folder" + extension, []) { IsFolder = true });
+        return draft.Dice.Below(8) switch
+        {
+            0 => InFolder("foreign" + extension),
+            1 => InFolder("folder" + extension),
+            2 => InFolder("no/such/folder/a" + extension),
+            3 => InFolder(draft.Named.Count > 0 ? draft.Named[0] : "new.yaml"),
+            4 => InFolder("new.yaml"),
+            5 => InFolder("foreign" + extension + "/a" + extension),
+            6 => "",
+            _ => InFolder(new string('x', 300) + extension),
+        };
+    }
+
+    /// <summary>A new folder within the case's.</summary>
+    public static string Folder(Draft draft) => InFolder(draft.Dice.Pick(["results", "deep/er/results", "results/"]));
+
+    /// <summary>A folder that cannot be made.</summary>
+    public static string OddFolder(Draft draft)
+    {
+        draft.Add(CaseFile.OfText("file", "x"));
+        return draft.Dice.Pick([InFolder("file"), InFolder("file/below"), "", InFolder(new string('x', 300))]);
+    }
+
+    /// <summary>A tolerance that is allowed.</summary>
+    public static string Tolerance(Dice dice) => Spelling.Number(dice.Spread(1e-9, 1e-3), dice);
+
+    /// <summary>Anything for a number.</summary>
+    public static string OddNumber(Draft draft) => draft.Dice.Pick(NumberMutations.Odd);
+
+    /// <summary>Anything for a quantity.</summary>
+    public static string OddQuantity(Draft draft) => $"{draft.Dice.Pick(NumberMutations.Odd)} {draft.Dice.Pick(UnitMutations.Odd)}";
+
+    /// <summary>A range.</summary>
+    public static string Range(Dice dice, double least, double most, string unit)
+    {
+        double from = dice.Between(least, most);
+        return $"{Spelling.Number(from, dice)} to {Spelling.Number(dice.Between(from, most), dice)}{unit}";
+    }
+
+    /// <summary>Anything for a range.</summary>
+    public static string OddRange(Draft draft) =>
+        $"{draft.Dice.Pick(NumberMutations.Odd)}{draft.Dice.Pick([" to ", " to ", "to", "-", ""])}{draft.Dice.Pick(NumberMutations.Odd)} {draft.Dice.Pick(UnitMutations.Odd)}";
+
+    private static string OddSet(Dice dice)
+    {
+        string path = dice.Pick([.. ScenarioPath.Known.Keys]).Replace("[]", dice.Pick(["[0]", "[0]", "[1]", "[-1]", "[x]", "[99999999999]", "["]), StringComparison.Ordinal)
+            + dice.Pick(["", "", "", "", ".ahead", ".up", ".use", ".holes.2", ".holes.2.up", ".holes.", ".clicks.6", ".clicks.1e400", "[0]", ".", "..", ".x", " "]);
+        string value = dice.Below(6) switch
+        {
+            0 => dice.Pick(NumberMutations.Odd),
+            1 => $"{dice.Pick(NumberMutations.Odd)} {dice.Pick(UnitMutations.Odd)}",
+            2 => $"{dice.Spread(1e-6, 1e6):R} {dice.Pick(UnitMutations.Odd)}",
+            3 => dice.Pick(["{", "[", "{}", "[]", "{a: b}", "{holes: {1: 1 2 in}, use: 1}", "[{mass: 4 lb, at: 1 2 in}]", "{holes: {}, use: }", "&a 1", "*a", "!!str x", "'", "\"", "\"\\0\"", "\u001b[31m", "a\nb", "#", "1 #", "{type: axle-torque}"]),
+            4 => $"{dice.Pick(NumberMutations.Odd)} {dice.Pick(NumberMutations.Odd)} {dice.Pick(UnitMutations.Odd)}",
+            _ => new string(dice.Pick(['1', '[', '{', 'x', '±', ' ']), dice.From(1, 3000)),
+        };
+        return dice.Below(12) switch { 0 => path, 1 => "=" + value, 2 => path + "=", 3 => value, _ => $"{path}={value}" };
+    }
+
+    /// <summary>A name in the case's folder.</summary>
+    public static string InFolder(string name) => $"{FuzzCase.Folder}/{name}";
+}
