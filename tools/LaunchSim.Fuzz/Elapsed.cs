@@ -8,27 +8,22 @@ namespace LaunchSim.Fuzz;
 /// </summary>
 internal readonly struct Elapsed
 {
-    /// <summary>How long a case may take.</summary>
-    public static readonly TimeSpan Longest = TimeSpan.FromSeconds(5);
-
     // What waits for something takes no processor time.
-    private static readonly TimeSpan LongestByTheClock = TimeSpan.FromSeconds(60);
+    private const double TimesByTheClock = 12;
 
     private readonly long _clock;
     private readonly TimeSpan _processor;
 
     private Elapsed(long clock, TimeSpan processor) => (_clock, _processor) = (clock, processor);
 
-    /// <summary>Whether it is more than a case may take.</summary>
-    public bool IsTooLong
-    {
-        get
-        {
-            TimeSpan clock = Stopwatch.GetElapsedTime(_clock);
-            return clock > LongestByTheClock || (clock > Longest && Environment.CpuUsage.TotalTime - _processor > Longest);
-        }
-    }
-
     /// <summary>Begins to count.</summary>
     public static Elapsed Now() => new(Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
+
+    /// <summary>Whether it is more than a case may take.</summary>
+    /// <param name="longest">How long a case may take.</param>
+    public bool IsOver(TimeSpan longest)
+    {
+        TimeSpan clock = Stopwatch.GetElapsedTime(_clock);
+        return clock > TimesByTheClock * longest || (clock > longest && Environment.CpuUsage.TotalTime - _processor > longest);
+    }
 }

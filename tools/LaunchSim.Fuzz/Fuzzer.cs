@@ -17,6 +17,12 @@ internal sealed class Fuzzer(CaseMaker maker, TextWriter log, Keeper? keeper, Te
     private readonly Lock _log = new();
     private readonly SortedSet<long> _slow = [];
 
+    /// <summary>How long a case may take.</summary>
+    public TimeSpan Longest { get; init; } = TimeSpan.FromSeconds(5);
+
+    /// <summary>Runs the program on a case in a folder.</summary>
+    public Func<FuzzCase, string, CancellationToken, Outcome> Try { get; init; } = Trial.Of;
+
     /// <summary>The counts.</summary>
     public Tally Tally { get; } = new(digests);
 
@@ -79,23 +85,23 @@ internal sealed class Fuzzer(CaseMaker maker, TextWriter log, Keeper? keeper, Te
     }
 
     /// <summary>Runs a case while the process has nothing else to do.</summary>
-    private static (Outcome Outcome, IReadOnlyList<string> Complaints) Alone(FuzzCase one, string folder)
+    private (Outcome Outcome, IReadOnlyList<string> Complaints) Alone(FuzzCase one, string folder)
     {
         using var cancellation = new CancellationTokenSource();
         var since = Elapsed.Now();
         Outcome? outcome = null;
-        var thread = new Thread(() => outcome = Trial.Of(one, folder, cancellation.Token), Worker.StackSize) { IsBackground = true };
+        var thread = new Thread(() => outcome = Try(one, folder, cancellation.Token), Worker.StackSize) { IsBackground = true };
         thread.Start();
         while (!thread.Join(BetweenLooks))
         {
-            if (!since.IsTooLong)
+            if (!since.IsOver(Longest))
             {
                 continue;
             }
 
             if (cancellation.IsCancellationRequested)
             {
-                return (new Outcome { Case = one, Folder = folder, Arguments = one.ArgumentsIn(folder), Code = null, Output = "", Error = "", Took = 2 * Elapsed.Longest, Written = [] },
+                return (new Outcome { Case = one, Folder = folder, Arguments = one.ArgumentsIn(folder), Code = null, Output = "", Error = "", Took = 2 * Longest, Written = [] },
                     ["time: it does not end, also when asked to"]);
             }
 
@@ -108,7 +114,7 @@ internal sealed class Fuzzer(CaseMaker maker, TextWriter log, Keeper? keeper, Te
 
     private void One(long seed, Worker worker, CaseFolders folders)
     {
-        Outcome outcome = Trial.Of(maker.Make(seed), folders.Of(seed), worker.Cancellation);
+        Outcome outcome = Try(maker.Make(seed), folders.Of(seed), worker.Cancellation);
 
         // A case that took too long among others is judged when it has the machine to itself.
         if (worker.Finish())
@@ -133,13 +139,13 @@ internal sealed class Fuzzer(CaseMaker maker, TextWriter log, Keeper? keeper, Te
 
     private void Look(List<Worker> workers, int i, Func<Worker> another)
     {
-        if (workers[i].StopTooLong() is not { } stopped)
+        if (workers[i].StopAfter(Longest) is not { } stopped)
         {
             return;
         }
 
         _ = _slow.Add(stopped.Seed);
-        Say($"seed {stopped.Seed} {(stopped.IsLost ? "does not end when asked to; its thread is given up" : $"takes longer than {Elapsed.Longest.TotalSeconds:0} s; it is looked at again at the end")}");
+        Say($"seed {stopped.Seed} {(stopped.IsLost ? "does not end when asked to; its thread is given up" : $"takes longer than {Longest.TotalSeconds:0} s; it is looked at again at the end")}");
         if (stopped.IsLost)
         {
             workers[i] = another();

@@ -42,12 +42,13 @@ internal sealed class Worker : IDisposable
     }
 
     /// <summary>Stops the case in work when it has taken too long: first by asking, then by giving the thread up.</summary>
+    /// <param name="longest">How long a case may take, and then to end.</param>
     /// <returns>The seed, when it was stopped or given up just now; otherwise null.</returns>
-    public (long Seed, bool IsLost)? StopTooLong()
+    public (long Seed, bool IsLost)? StopAfter(TimeSpan longest)
     {
         lock (_lock)
         {
-            if (_seed < 0 || IsLost || !_since.IsTooLong)
+            if (_seed < 0 || IsLost || !_since.IsOver(longest))
             {
                 return null;
             }

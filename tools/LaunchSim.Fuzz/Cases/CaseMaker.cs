@@ -75,7 +75,7 @@ internal sealed class CaseMaker(Sources sources)
             draft.Note("an odd argument");
         }
 
-        return new FuzzCase { Seed = seed, Command = command.Name, Arguments = arguments, Files = [.. draft.Files], Steps = draft.Steps };
+        return new FuzzCase { Seed = seed, Command = command.Name, Arguments = arguments, Files = [.. draft.Files], Steps = draft.Steps, IsWild = draft.IsWild };
     }
 
     private static void Add(FuzzOption option, Draft draft, List<string> arguments, bool odd)
@@ -84,6 +84,7 @@ internal sealed class CaseMaker(Sources sources)
         {
             arguments.AddRange([option.Name, option.Odd(draft)]);
             draft.Note($"an odd {option.Name}");
+            draft.IsWild = true;
         }
         else if (draft.Dice.Chance(option.Share))
         {
@@ -105,7 +106,7 @@ internal sealed class CaseMaker(Sources sources)
 
         if (dice.Chance(0.25))
         {
-            draft.Sets.AddRange(Texts.Changes(draft.Hosts.Count > 0 ? draft.Hosts[^1] : dice.Pick(sources.Whole), dice.From(1, 3), dice));
+            draft.Sets.AddRange(Texts.Changes(draft.Hosts.Count > 0 ? draft.Hosts[^1] : dice.Pick(sources.Whole), dice.From(1, 3), draft));
         }
 
         if (dice.Chance(0.25))

@@ -37,6 +37,7 @@ internal sealed class Documents(Sources sources)
         Dice dice = draft.Dice;
         CaseFile file = dice.Pick([.. draft.Files.Where(file => file is { IsFolder: false, LinkTo: null, IsEarlierResult: false })]);
         string text = Encoding.UTF8.GetString(file.Content);
+        draft.IsWild = true;
         int times = dice.Below(10) switch { < 6 => 1, < 9 => 2, _ => dice.From(3, 8) };
         for (int i = 0; i < times; i++)
         {
@@ -108,7 +109,7 @@ internal sealed class Documents(Sources sources)
         int links = dice.Below(20) switch { < 14 => 1, < 18 => 2, 18 => 3, _ => dice.From(4, 12) };
         for (int i = 0; i < links; i++)
         {
-            List<Change> changes = [.. Texts.Changes(source, i == 0 ? Texts.Values(dice) : dice.Below(3), dice)];
+            List<Change> changes = [.. Texts.Changes(source, i == 0 ? Texts.Values(dice) : dice.Below(3), draft)];
             if (dice.Chance(0.5))
             {
                 OddCar odd = dice.Pick(OddCars.All);

@@ -25,6 +25,9 @@ internal sealed class Draft(Dice dice)
     /// <summary>Values for --set.</summary>
     public List<Change> Sets { get; } = [];
 
+    /// <summary>Whether it has numbers beyond all that a car could have.</summary>
+    public bool IsWild { get; set; }
+
     /// <summary>Adds a file, or puts it in the place of one of its name.</summary>
     /// <param name="file">The file.</param>
     public void Add(CaseFile file) => _files[file.Name] = file;

@@ -21,6 +21,9 @@ internal sealed record FuzzCase
     /// <summary>How the case came about, step by step, for whoever has to understand it.</summary>
     public required IReadOnlyList<string> Steps { get; init; }
 
+    /// <summary>Whether it may have numbers beyond all that a car could have, with which sums lose digits.</summary>
+    public bool IsWild { get; init; }
+
     /// <summary>The arguments for a folder.</summary>
     /// <param name="folder">The case's folder.</param>
     public string[] ArgumentsIn(string folder) => [.. Arguments.Select(argument => argument.Replace(Folder, folder, StringComparison.Ordinal))];

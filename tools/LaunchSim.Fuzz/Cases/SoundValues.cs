@@ -15,13 +15,17 @@ internal static class SoundValues
         (5, 1e6, 500),
     ];
 
+    private const double Wild = 100;
+
     /// <summary>Another value for a slot.</summary>
     /// <param name="slot">The slot.</param>
     /// <param name="inBraces">Whether it is to stand in braces.</param>
-    /// <param name="dice">Decides.</param>
-    public static string For(Slot slot, bool inBraces, Dice dice)
+    /// <param name="draft">The case, whose dice decide.</param>
+    public static string For(Slot slot, bool inBraces, Draft draft)
     {
+        Dice dice = draft.Dice;
         (_, double factor, double inches) = dice.Pick(Reaches, reach => reach.Weight);
+        draft.IsWild |= factor >= Wild;
         double[] numbers = [.. slot.Quantity.Numbers];
         switch (slot.Key.Kind)
         {

@@ -53,13 +53,13 @@ internal sealed class Texts(Sources sources)
     /// <summary>Values for paths that a source has.</summary>
     /// <param name="source">The source.</param>
     /// <param name="count">How many.</param>
-    /// <param name="dice">Decides.</param>
-    public static IEnumerable<Change> Changes(Source source, int count, Dice dice)
+    /// <param name="draft">The case, whose dice decide.</param>
+    public static IEnumerable<Change> Changes(Source source, int count, Draft draft)
     {
         for (int i = 0; i < count; i++)
         {
-            Slot slot = dice.Pick(source.Slots);
-            yield return new Change(slot.Path, SoundValues.For(slot, false, dice));
+            Slot slot = draft.Dice.Pick(source.Slots);
+            yield return new Change(slot.Path, SoundValues.For(slot, false, draft));
         }
     }
 
@@ -76,7 +76,7 @@ internal sealed class Texts(Sources sources)
         string text = source.Text;
         foreach (Slot slot in chosen.Values.Reverse())
         {
-            string value = SoundValues.For(slot, slot.InBraces, draft.Dice);
+            string value = SoundValues.For(slot, slot.InBraces, draft);
             draft.Note($"{slot.Path}: {value}");
             text = text.Remove(slot.At, slot.Length).Insert(slot.At, value);
         }

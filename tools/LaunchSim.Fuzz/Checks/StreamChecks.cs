@@ -23,7 +23,9 @@ internal static partial class StreamChecks
 
     public static IEnumerable<string> Message(Outcome outcome)
     {
-        if (outcome.Code is not 0 && outcome.Error.Trim().Length == 0)
+        // What was written, and what deserves a look, are no reasons.
+        if (outcome.Code is not 0 && outcome.Error.Split('\n').All(line => line.Trim().Length == 0 || line.StartsWith("wrote ", StringComparison.Ordinal)
+            || line.StartsWith("replaced ", StringComparison.Ordinal) || line.Contains(": warning: ", StringComparison.Ordinal)))
         {
             yield return $"exit {outcome.Code} without a word on the error stream";
         }
