@@ -107,6 +107,13 @@ public class LinkageTests
                 IReadOnlyList<BarPosition> bars = map.Bars(lambda);
                 (double x, double z) = Meet(bars[0], bars[1]);
                 double size = 1 + Math.Abs(x) + Math.Abs(z);
+
+                // Bars that are parallel to the last digit meet nowhere, or anywhere far away.
+                if (size > 1e9)
+                {
+                    return;
+                }
+
                 Assert.InRange(Math.Abs(pose.InstantCentre.X - x), 0, 1e-10 * size * size);
                 Assert.InRange(Math.Abs(pose.InstantCentre.Z - z), 0, 1e-10 * size * size);
             },
