@@ -12,7 +12,7 @@ namespace LaunchSim.Charts.SideViews;
 /// </summary>
 public static class EnteredPicture
 {
-    private const double Width = 1200, Margin = 28, Head = 78, Between = 30, Lowest = 240, Highest = 460, TwoLines = 40, Foot = 64;
+    private const double Width = 1200, Margin = 28, Head = 78, Between = 44, Lowest = 240, Highest = 460, TwoLines = 40, Foot = 64;
 
     /// <summary>The picture; null when nothing of the side view was read.</summary>
     /// <param name="entries">What was read.</param>
@@ -53,7 +53,7 @@ public static class EnteredPicture
             {
                 var area = new OxyRect(room.Left, room.Bottom - low + Between, room.Width, low - Between);
                 canvas.DrawLine([new(room.Left, area.Top - (0.5 * Between)), new(room.Right, area.Top - (0.5 * Between))], Theme.Hair, 1, EdgeRenderingMode.PreferGeometricAccuracy);
-                canvas.Text("The rear, larger", new ScreenPoint(area.Left, area.Top - 8), Theme.Body, Theme.Ink, Theme.Bold);
+                canvas.Text("The rear, larger", new ScreenPoint(area.Left, area.Top - (0.5 * Between) + 3), Theme.Body, Theme.Ink, Theme.Bold);
                 notes.AddRange(SideViewDrawing.Draw(canvas, area, scene, readout, near).Notes);
             }
 

@@ -12,11 +12,11 @@ namespace LaunchSim.Launch;
 public sealed record LaunchFailure(double Time, string Part, string Found, string LookAt)
 {
     /// <summary>
-    /// Most steps of a launch, accepted or not. The example car takes 770 for its 1.8 s, and none of the shipped cars more than
+    /// Most steps of a launch, accepted or not, unless a runner is told otherwise. The example car takes 770 for its 1.8 s, and none of the shipped cars more than
     /// 90,000 for a whole minute at the finest tolerance. What takes more has numbers in it that no car has, and would fill
     /// seconds and gigabytes before it said so.
     /// </summary>
-    public const int MostSteps = 1_000_000;
+    public const int MostSteps = 250_000;
 
     // A launch that stops this near to a singular position was stopped by it (squared sine of the angle).
     private const double NearSingular = 1e-3;

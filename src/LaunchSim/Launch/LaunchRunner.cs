@@ -79,58 +79,63 @@ public abstract class LaunchRunner
     /// <summary>A runner for a car: the register of linkages, damper laws and drivelines, one line a kind.</summary>
     /// <param name="car">The standing car.</param>
     /// <param name="tolerance">Relative tolerance, above 0.</param>
+    /// <param name="mostSteps">Steps, accepted or not, after which a launch is given up.</param>
     /// <exception cref="NotSupportedException">A part of the car is of a kind that is not registered.</exception>
-    public static LaunchRunner Create(StandingCar car, double tolerance)
+    public static LaunchRunner Create(StandingCar car, double tolerance, int mostSteps = LaunchFailure.MostSteps)
     {
         ArgumentNullException.ThrowIfNull(car);
+        var solver = new SolverSettings(tolerance, mostSteps);
         Point centre = StandingCar.AxleCentre(car.Car);
         return car.Car.Rear.Linkage switch
         {
-            FourLink fourLink => WithFrontDamper(car, tolerance, new FourLinkMap(fourLink, centre, car.Origin)),
-            LadderBar ladderBar => WithFrontDamper(car, tolerance, new LadderBarMap(ladderBar, centre, car.Origin)),
+            FourLink fourLink => WithFrontDamper(car, solver, new FourLinkMap(fourLink, centre, car.Origin)),
+            LadderBar ladderBar => WithFrontDamper(car, solver, new LadderBarMap(ladderBar, centre, car.Origin)),
             Linkage other => throw Unknown(other),
         };
     }
 
-    private static LaunchRunner WithFrontDamper<TLinkage>(StandingCar car, double tolerance, TLinkage linkage)
+    private static LaunchRunner WithFrontDamper<TLinkage>(StandingCar car, SolverSettings solver, TLinkage linkage)
         where TLinkage : struct, ILinkageMap => car.Car.Front.Damper switch
         {
-            DamperTables tables => WithRearDamper(car, tolerance, linkage, new TableDamper(tables)),
+            DamperTables tables => WithRearDamper(car, solver, linkage, new TableDamper(tables)),
             DamperLaw other => throw Unknown(other),
         };
 
-    private static LaunchRunner WithRearDamper<TLinkage, TFrontDamper>(StandingCar car, double tolerance, TLinkage linkage, TFrontDamper front)
+    private static LaunchRunner WithRearDamper<TLinkage, TFrontDamper>(StandingCar car, SolverSettings solver, TLinkage linkage, TFrontDamper front)
         where TLinkage : struct, ILinkageMap
         where TFrontDamper : struct, IDamperForce => car.Car.Rear.Damper switch
         {
-            DamperTables tables => WithDriveline(car, tolerance, linkage, front, new TableDamper(tables)),
+            DamperTables tables => WithDriveline(car, solver, linkage, front, new TableDamper(tables)),
             DamperLaw other => throw Unknown(other),
         };
 
     private static LaunchRunner WithDriveline<TLinkage, TFrontDamper, TRearDamper>(
-        StandingCar car, double tolerance, TLinkage linkage, TFrontDamper front, TRearDamper rear)
+        StandingCar car, SolverSettings solver, TLinkage linkage, TFrontDamper front, TRearDamper rear)
         where TLinkage : struct, ILinkageMap
         where TFrontDamper : struct, IDamperForce
         where TRearDamper : struct, IDamperForce => car.Car.Driveline switch
         {
-            AxleTorque torque => Closed(car, tolerance, linkage, front, rear, new AxleTorqueDriveline(torque)),
+            AxleTorque torque => Closed(car, solver, linkage, front, rear, new AxleTorqueDriveline(torque)),
             EngineDriveline { Coupling: Clutch clutch } engine =>
-                Closed(car, tolerance, linkage, front, rear, new EngineLine<ClutchCoupling>(engine, new ClutchCoupling(clutch))),
+                Closed(car, solver, linkage, front, rear, new EngineLine<ClutchCoupling>(engine, new ClutchCoupling(clutch))),
             EngineDriveline { Coupling: Converter converter } engine =>
-                Closed(car, tolerance, linkage, front, rear, new EngineLine<ConverterCoupling>(engine, new ConverterCoupling(converter))),
+                Closed(car, solver, linkage, front, rear, new EngineLine<ConverterCoupling>(engine, new ConverterCoupling(converter))),
             Driveline other => throw Unknown(other),
         };
 
     private static ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TDriveline> Closed<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
-        StandingCar car, double tolerance, TLinkage linkage, TFrontDamper front, TRearDamper rear, TDriveline driveline)
+        StandingCar car, SolverSettings solver, TLinkage linkage, TFrontDamper front, TRearDamper rear, TDriveline driveline)
         where TLinkage : struct, ILinkageMap
         where TFrontDamper : struct, IDamperForce
         where TRearDamper : struct, IDamperForce
         where TDriveline : struct, IDriveline =>
-        new(car, tolerance, new(car.Model, linkage, front, rear, driveline));
+        new(car, solver, new(car.Model, linkage, front, rear, driveline));
 
     private static NotSupportedException Unknown(object part) => new($"No dynamics are registered for {part.GetType().Name}.");
 }
+
+/// <summary>How accurately to solve, and when to give up.</summary>
+internal readonly record struct SolverSettings(double Tolerance, int MostSteps);
 
 /// <summary>A runner closed over the kinds of its parts.</summary>
 internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TDriveline> : LaunchRunner
@@ -143,9 +148,10 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
     private readonly double[] _start = new double[StateLayout.Count];
     private LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline> _probe;
 
-    public ClosedLaunchRunner(StandingCar car, double tolerance, LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline> system)
-        : base(car, tolerance)
+    public ClosedLaunchRunner(StandingCar car, SolverSettings solver, LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline> system)
+        : base(car, solver.Tolerance)
     {
+        double tolerance = solver.Tolerance;
         double energy = LaunchEnergy.About(car, system.Driveline);
         _integrator = new(system, new IntegratorOptions
         {
@@ -155,7 +161,7 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
             InvariantStepFloor = ShortestLedgerStep,
             InitialStep = FirstStep(tolerance),
             MaximumStep = LongestStep,
-            MaximumSteps = LaunchFailure.MostSteps,
+            MaximumSteps = solver.MostSteps,
             StepsBeforePace = StepsBeforePace,
         });
         _probe = new(car.Model, system.Linkage, system.FrontDamper, system.RearDamper, system.Driveline);

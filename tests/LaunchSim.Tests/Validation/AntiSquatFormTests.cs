@@ -147,7 +147,7 @@ public class AntiSquatFormTests
             HousingInertia = 0.1 * small,
             Driveline = new AxleTorque { Torque = new Table([0, 0.15], [0, 0.08 * small * sprung * Pull * 0.35]) },
         }.Build();
-        LaunchRunner runner = LaunchRunner.Create(StandingCar.Find(car), 1e-9);
+        LaunchRunner runner = LaunchRunner.Create(StandingCar.Find(car), 1e-9, mostSteps: 1_000_000);
         var y = new double[StateLayout.Count];
         Modes modes = runner.Release(y);
         Observation still = runner.Observe(0, y, modes);
