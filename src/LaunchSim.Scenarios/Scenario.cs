@@ -12,7 +12,7 @@ namespace LaunchSim.Scenarios;
 /// </summary>
 public sealed class Scenario
 {
-    private readonly MapNode _root;
+    private readonly Lazy<MapNode> _root;
     private readonly BoundValues _values;
     private readonly ScenarioReader _reader;
     private readonly Lazy<string> _hash;
@@ -22,7 +22,7 @@ public sealed class Scenario
     private readonly Lazy<UnitSystem> _units;
     private readonly Lazy<SideViewEntries> _sideView;
 
-    internal Scenario(MapNode root, BoundValues values, string sourceFile, ScenarioReader reader)
+    internal Scenario(Lazy<MapNode> root, BoundValues values, string sourceFile, ScenarioReader reader)
     {
         (_root, _values, SourceFile, _reader) = (root, values, sourceFile, reader);
         var builder = new CarBuilder(values);
@@ -96,8 +96,33 @@ public sealed class Scenario
     public ReadResult With(IEnumerable<(string Path, string Value)> changes)
     {
         var findings = new Findings();
-        MapNode root = Overrides.Apply(_root, changes, findings);
+        MapNode root = Overrides.Apply(_root.Value, changes, findings);
         return _reader.Finish(root, SourceFile, findings, Choices);
+    }
+
+    /// <summary>
+    /// The scenario with some values put in their places, checked like a file: some twenty times as quick as reading them.
+    /// </summary>
+    /// <param name="edits">The values; later ones win.</param>
+    /// <param name="putsTogether">Whether the car is also put together and stood, as the scenario's reader does; otherwise that is left to the caller, who does so anyway.</param>
+    /// <returns>The changed scenario, or errors whose file is <c>--set path=value</c>. Choices are taken over as they are.</returns>
+    public ReadResult With(IReadOnlyList<ScenarioEdit> edits, bool putsTogether = true)
+    {
+        ArgumentNullException.ThrowIfNull(edits);
+        BoundValues values = _values.Copy();
+        foreach (ScenarioEdit edit in edits)
+        {
+            if (!BoundEdit.TryPut(values, edit))
+            {
+                return With(edits.Select(one => (one.Path, one.Value)));
+            }
+        }
+
+        MapNode Root() => Overrides.Apply(_root.Value, edits.Select(edit => (edit.Path, edit.Value)), new Findings());
+        ReadResult read = _reader.FinishEdited(new Lazy<MapNode>(Root), values, SourceFile, putsTogether);
+
+        // The places of what was put in are told by reading it: only who is refused pays for that.
+        return read.Errors.Count > 0 ? With(edits.Select(edit => (edit.Path, edit.Value))) : read;
     }
 
     /// <summary>The value at a path as it was written: a number, a row, or a point with its two numbers.</summary>
@@ -128,7 +153,7 @@ public sealed class Scenario
     /// <param name="path">Any path.</param>
     public string PlaceOf(string path)
     {
-        Place place = _values.PlaceOf(path, _root.Place);
+        Place place = _values.PlaceOf(path, _root.Value.Place);
         return place.Line > 0 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{place.Origin}:{place.Line}:{place.Column}") : place.Origin;
     }
 

@@ -55,14 +55,30 @@ public sealed class ScenarioReader
         BoundValues values = Binder.Bind(root, Purpose, findings);
         Rule.CheckAll(values, findings);
         values.Choices = known ?? new ChoiceReader(root, Purpose, values, findings).Read();
+        return Finish(new Lazy<MapNode>(root), values, shown, findings, isFile: known is null, putsTogether: true);
+    }
+
+    /// <summary>Values that were replaced → a scenario: what holds between them is looked at again.</summary>
+    internal ReadResult FinishEdited(Lazy<MapNode> root, BoundValues values, string shown, bool putsTogether)
+    {
+        var findings = new Findings();
+        Rule.CheckAll(values, findings);
+        return Finish(root, values, shown, findings, isFile: false, putsTogether);
+    }
+
+    private ReadResult Finish(Lazy<MapNode> root, BoundValues values, string shown, Findings findings, bool isFile, bool putsTogether)
+    {
         Scenario? scenario = null;
         if (!findings.HasErrors)
         {
             scenario = new Scenario(root, values, shown, this);
-            Report(scenario.Car is { } car ? CarCheck?.Invoke(car) ?? [] : GeometryCheck?.Invoke(scenario.Geometry) ?? []);
+            if (putsTogether)
+            {
+                Report(scenario.Car is { } car ? CarCheck?.Invoke(car) ?? [] : GeometryCheck?.Invoke(scenario.Geometry) ?? []);
+            }
         }
 
-        if (WarnsOfUnusual && known is null)
+        if (WarnsOfUnusual && isFile)
         {
             // What was found at the number itself says enough.
             Report(UsualCheck.Of(values).Where(finding => !findings.Has(finding.Path)));
@@ -74,7 +90,7 @@ public sealed class ScenarioReader
         {
             foreach (CarFinding finding in more)
             {
-                Place place = values.PlaceOf(finding.Path, root.Place);
+                Place place = values.PlaceOf(finding.Path, root.Value.Place);
                 if (finding.Severity == Severity.Error)
                 {
                     findings.Error(place, finding.Path, finding.Found, finding.Allowed, finding.Mend);

@@ -9,9 +9,9 @@ namespace LaunchSim.Scenarios.Doubtful;
 /// </summary>
 public sealed record DoubtfulNumber
 {
-    private readonly Func<double, IReadOnlyList<(string Path, string Value)>> _moved;
+    private readonly Func<double, IReadOnlyList<ScenarioEdit>> _moved;
 
-    internal DoubtfulNumber(Func<double, IReadOnlyList<(string Path, string Value)>> moved) => _moved = moved;
+    internal DoubtfulNumber(Func<double, IReadOnlyList<ScenarioEdit>> moved) => _moved = moved;
 
     /// <summary>Its path, such as <c>rear.spring.rate</c>, <c>rear.linkage.upper.body.up</c> or <c>rear.damper.extension.clicks</c>.</summary>
     public required string Path { get; init; }
@@ -31,5 +31,9 @@ public sealed record DoubtfulNumber
     /// <summary>The changes that move it, for <see cref="Scenario.With(IEnumerable{ValueTuple{string, string}})"/>.</summary>
     /// <param name="share">By how much of its doubt: 1 is up by all of it, −0.5 down by half.</param>
     /// <returns>Paths and values in the notation of the file, exact to the last digit.</returns>
-    public IReadOnlyList<(string Path, string Value)> Moved(double share) => _moved(share);
+    public IReadOnlyList<(string Path, string Value)> Moved(double share) => [.. _moved(share).Select(edit => (edit.Path, edit.Value))];
+
+    /// <summary>The same as edits.</summary>
+    /// <param name="share">By how much of its doubt.</param>
+    public IReadOnlyList<ScenarioEdit> Edits(double share) => _moved(share);
 }

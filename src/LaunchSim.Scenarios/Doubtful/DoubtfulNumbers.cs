@@ -1,4 +1,5 @@
 using System.Globalization;
+using LaunchSim.Scenarios.Paths;
 using LaunchSim.Scenarios.Reading;
 using LaunchSim.Scenarios.Schema;
 using LaunchSim.Scenarios.Typical;
@@ -39,7 +40,8 @@ public static class DoubtfulNumbers
         double half = entered ?? entry?.EnteredDoubt?.At(quantity.Si()) ?? 0;
         if (half > 0)
         {
-            yield return new DoubtfulNumber(share => [(bound.Path, Written([quantity.Numbers[0] + (share * half / quantity.Unit.Factor)], quantity.Unit))])
+            ScenarioPath path = Resolved(bound.Path);
+            yield return new DoubtfulNumber(share => [new ScenarioEdit(path, new Quantity([quantity.Numbers[0] + (share * half / quantity.Unit.Factor)], quantity.Unit))])
             {
                 Path = bound.Path,
                 Entry = entry,
@@ -57,7 +59,8 @@ public static class DoubtfulNumbers
         double percent = quantity.RowDoubtPercent ?? (entry?.EnteredDoubt is { IsShare: true } usual ? 100 * usual.Size : 0);
         if (percent > 0)
         {
-            yield return new DoubtfulNumber(share => [(bound.Path, Scaled(quantity, share, percent))])
+            ScenarioPath path = Resolved(bound.Path);
+            yield return new DoubtfulNumber(share => [new ScenarioEdit(path, Scaled(quantity, share, percent))])
             {
                 Path = bound.Path,
                 Entry = entry,
@@ -77,7 +80,8 @@ public static class DoubtfulNumbers
         double largest = rows.Max(row => PercentOf(row.Value));
         if (largest > 0)
         {
-            yield return new DoubtfulNumber(part => [.. rows.Select(row => (row.Value.Path, Scaled(row.Value.Quantity!, part, PercentOf(row.Value))))])
+            (ScenarioPath Path, Quantity Row, double Percent)[] scaled = [.. rows.Select(row => (Resolved(row.Value.Path), row.Value.Quantity!, PercentOf(row.Value)))];
+            yield return new DoubtfulNumber(part => [.. scaled.Select(row => new ScenarioEdit(row.Path, Scaled(row.Row, part, row.Percent)))])
             {
                 Path = bound.Path,
                 Entry = entry,
@@ -97,7 +101,8 @@ public static class DoubtfulNumbers
             PointPart told = Part(shown, index, entry);
             if (told.Half > 0)
             {
-                yield return new DoubtfulNumber(share => [.. points.Select(point => (point.Path + part, Part(point, index, entry).Moved(share)))])
+                (ScenarioPath Path, PointPart Part)[] parts = [.. points.Select(point => (Resolved(point.Path + part), Part(point, index, entry)))];
+                yield return new DoubtfulNumber(share => [.. parts.Select(moved => new ScenarioEdit(moved.Path, moved.Part.Moved(share)))])
                 {
                     Path = whole.Path + part,
                     Entry = entry,
@@ -119,11 +124,13 @@ public static class DoubtfulNumbers
     /// <summary>One of a point's two numbers in its unit, with the half-width of its doubt in SI.</summary>
     private readonly record struct PointPart(double Number, double Half, bool IsEntered, Unit Unit)
     {
-        public string Moved(double share) => Written([Number + (share * Half / Unit.Factor)], Unit);
+        public Quantity Moved(double share) => new([Number + (share * Half / Unit.Factor)], Unit);
     }
 
-    private static string Scaled(Quantity row, double share, double percent) =>
-        Written(row.Numbers.Select(number => number * (1 + (share * percent / 100))), row.Unit);
+    private static Quantity Scaled(Quantity row, double share, double percent) =>
+        new(row.Numbers.Select(number => number * (1 + (share * percent / 100))), row.Unit);
+
+    private static ScenarioPath Resolved(string path) => ScenarioPath.Resolve(path, out _)!;
 
     private static string Written(IEnumerable<double> numbers, Unit unit) => new Quantity(numbers, unit).ToString();
 

@@ -6,11 +6,30 @@ namespace LaunchSim.Scenarios.Reading;
 /// <summary>All values of a scenario by path, and which sections and lists it has.</summary>
 internal sealed class BoundValues
 {
-    private readonly Dictionary<string, Bound> _values = new(192, StringComparer.Ordinal);
-    private readonly List<Bound> _order = new(128);
-    private readonly List<KeyValuePair<string, Place>> _sections = new(32);
-    private readonly List<KeyValuePair<string, int>> _lists = [];
-    private readonly List<string> _missing = [];
+    private readonly Dictionary<string, int> _places;
+    private readonly List<Bound> _order;
+    private readonly List<KeyValuePair<string, Place>> _sections;
+    private readonly List<KeyValuePair<string, int>> _lists;
+    private readonly List<string> _missing;
+
+    public BoundValues()
+    {
+        _places = new(192, StringComparer.Ordinal);
+        _order = new(128);
+        _sections = new(32);
+        _lists = [];
+        _missing = [];
+    }
+
+    private BoundValues(BoundValues other)
+    {
+        _places = other._places;
+        _order = [.. other._order];
+        _sections = other._sections;
+        _lists = other._lists;
+        _missing = other._missing;
+        Choices = other.Choices;
+    }
 
     /// <summary>The values in the order of the schema.</summary>
     public IReadOnlyList<Bound> All => _order;
@@ -22,9 +41,15 @@ internal sealed class BoundValues
 
     public void Add(Bound bound)
     {
-        _values[bound.Path] = bound;
+        _places[bound.Path] = _order.Count;
         _order.Add(bound);
     }
+
+    /// <summary>The same values, to have some of them replaced; nothing can be added to either of the two any more.</summary>
+    public BoundValues Copy() => new(this);
+
+    /// <summary>Puts a value in the place of the one at its path.</summary>
+    public void Replace(Bound bound) => _order[_places[bound.Path]] = bound;
 
     public void AddSection(string path, Place place) => _sections.Add(new(path, place));
 
@@ -56,14 +81,14 @@ internal sealed class BoundValues
     public int CountOf(string list) => _lists.Find(entry => entry.Key == list).Value;
 
     /// <summary>The value at a path, or null when it is not there or was refused.</summary>
-    public Bound? Find(string path) => _values.GetValueOrDefault(path);
+    public Bound? Find(string path) => _places.TryGetValue(path, out int place) ? _order[place] : null;
 
     /// <summary>The place of a value, or of the nearest section above it that has one.</summary>
     public Place PlaceOf(string path, Place otherwise)
     {
         while (true)
         {
-            if (_values.TryGetValue(path, out Bound? bound))
+            if (Find(path) is { } bound)
             {
                 return bound.Place;
             }
@@ -86,15 +111,15 @@ internal sealed class BoundValues
 
     public double? FindNumber(string path) => Find(path)?.Quantity?.Si();
 
-    public double Number(string path) => _values[path].Quantity!.Si();
+    public double Number(string path) => _order[_places[path]].Quantity!.Si();
 
     public double Number(string path, double otherwise) => FindNumber(path) ?? otherwise;
 
-    public double[] Row(string path) => _values[path].Quantity!.AllSi();
+    public double[] Row(string path) => _order[_places[path]].Quantity!.AllSi();
 
-    public Point Point(string path) => _values[path].Point();
+    public Point Point(string path) => _order[_places[path]].Point();
 
-    public string Word(string path) => _values[path].Text;
+    public string Word(string path) => _order[_places[path]].Text;
 
     public Table Table(string x, string y) => new(Row(x), Row(y));
 }

@@ -16,7 +16,7 @@ public sealed record LaunchFailure(double Time, string Part, string Found, strin
     /// 90,000 for a whole minute at the finest tolerance. What takes more has numbers in it that no car has, and would fill
     /// seconds and gigabytes before it said so.
     /// </summary>
-    public const int MostSteps = 250_000;
+    public const int MostSteps = 120_000;
 
     // A launch that stops this near to a singular position was stopped by it (squared sine of the angle).
     private const double NearSingular = 1e-3;

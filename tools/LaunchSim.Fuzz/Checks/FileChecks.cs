@@ -14,7 +14,8 @@ internal static class FileChecks
                 yield return $"{name} is left behind";
             }
 
-            if (outcome.Code == 2)
+            // A file that cannot be read is drawn as far as it can: a mistyped number is seen there at once.
+            if (outcome.Code == 2 && !(outcome.Case.Command == "check" && outcome.Arguments.Contains("--picture")))
             {
                 yield return $"{name} was written although the input was refused";
             }
