@@ -21,6 +21,7 @@ public sealed class Scenario
     private readonly Lazy<Dictionary<string, ClickInfo>> _clicks;
     private readonly Lazy<UnitSystem> _units;
     private readonly Lazy<SideViewEntries> _sideView;
+    private readonly Lazy<EnteredAims?> _aims;
 
     internal Scenario(Lazy<MapNode> root, BoundValues values, string sourceFile, ScenarioReader reader)
     {
@@ -37,6 +38,7 @@ public sealed class Scenario
         _clicks = new(() => ScenarioParts.Clicks(_values));
         _units = new(() => ScenarioParts.UnitSystem(_values));
         _sideView = new(() => SideViewReading.Of(_values));
+        _aims = new(() => AimReading.Of(_values));
     }
 
     /// <summary>What the set-up is called, on one line; the file's name when it has none.</summary>
@@ -68,6 +70,9 @@ public sealed class Scenario
 
     /// <summary>What can be changed at the track, in the order of the file.</summary>
     public IReadOnlyList<Choice> Choices => _values.Choices;
+
+    /// <summary>What is wanted of the launch, as entered; null when the file says nothing of it.</summary>
+    public EnteredAims? Aims => _aims.Value;
 
     /// <summary>
     /// Doubts by path; points have them at <c>.ahead</c> and <c>.up</c>, holes at <c>.holes.NAME.ahead</c>, rows of clicks

@@ -20,6 +20,14 @@ internal sealed class Binder
         return binder._values;
     }
 
+    /// <summary>Binds a file of another shape than a scenario's.</summary>
+    public static BoundValues Bind(Section section, MapNode root, Findings findings)
+    {
+        var binder = new Binder(ReadPurpose.Run, findings);
+        binder.BindSection(section, root, "", root.Place);
+        return binder._values;
+    }
+
     private void BindSection(Section section, MapNode map, string path, Place place)
     {
         var active = new List<SchemaKey>(16);
@@ -262,7 +270,7 @@ internal sealed class Binder
             case ListKind { Item: var item }:
                 BindList(item, node, path);
                 break;
-            case ChoicesKind:
+            case ChoicesKind or ChangeKind:
                 // Read last, when everything that a choice may name is known.
                 break;
             default:

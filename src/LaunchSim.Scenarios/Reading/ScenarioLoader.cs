@@ -71,7 +71,7 @@ internal sealed class ScenarioLoader(Findings findings)
 
         MapNode? start = Base(root, shown, folder, chain);
         MapNode? changed = Change(root, start);
-        foreach (string name in new[] { "name", "notes", "choices" })
+        foreach (string name in new[] { "name", "notes", "aims", "choices" })
         {
             if (changed is not null && root.Get(name) is { } own)
             {

@@ -15,6 +15,7 @@ internal static class Rule
         LengthRules.Check(values, findings);
         DirectionRules.Check(values, findings);
         RunRules.Check(values, findings);
+        AimRules.Check(values, findings);
     }
 
     public static string Number(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
