@@ -1,0 +1,47 @@
+namespace LaunchSim.Studies.Aims;
+
+/// <summary>One aim's share of a score.</summary>
+/// <param name="Aim">The aim.</param>
+/// <param name="Value">The launch's value; not a number when it has none.</param>
+/// <param name="Points">How far beyond what is wanted, in points, not yet weighed.</param>
+public readonly record struct AimPart(Aim Aim, double Value, double Points)
+{
+    /// <summary>What it adds to the score: weight times points; 0 for a limit.</summary>
+    public double Share => Aim.IsLimit ? 0 : Aim.Weight * Points;
+
+    /// <summary>Whether a limit is broken.</summary>
+    public bool BreaksLimit => Aim.IsLimit && Points > 0;
+}
+
+/// <summary>
+/// How far a launch is from what is wanted: the sum over the aims of weight times points, and apart from it the points
+/// beyond the limits. Smaller is better; limits come first. 0 is all that was asked for.
+/// </summary>
+/// <param name="Points">Σ weight · points over the aims that are no limits.</param>
+/// <param name="Beyond">Σ points over the limits.</param>
+public readonly record struct AimScore(double Points, double Beyond) : IComparable<AimScore>
+{
+    /// <summary>Of a launch that failed or a car that was refused: after everything else.</summary>
+    public static AimScore None { get; } = new(double.PositiveInfinity, double.PositiveInfinity);
+
+    /// <summary>Whether there is a score.</summary>
+    public bool Exists => double.IsFinite(Points);
+
+    /// <summary>Whether all limits are kept.</summary>
+    public bool KeepsLimits => Beyond == 0;
+
+    /// <inheritdoc/>
+    public int CompareTo(AimScore other) => Beyond != other.Beyond ? Beyond.CompareTo(other.Beyond) : Points.CompareTo(other.Points);
+
+    /// <summary>Whether one is better than another.</summary>
+    public static bool operator <(AimScore left, AimScore right) => left.CompareTo(right) < 0;
+
+    /// <summary>Whether one is worse than another.</summary>
+    public static bool operator >(AimScore left, AimScore right) => left.CompareTo(right) > 0;
+
+    /// <summary>Whether one is no worse than another.</summary>
+    public static bool operator <=(AimScore left, AimScore right) => left.CompareTo(right) <= 0;
+
+    /// <summary>Whether one is no better than another.</summary>
+    public static bool operator >=(AimScore left, AimScore right) => left.CompareTo(right) >= 0;
+}

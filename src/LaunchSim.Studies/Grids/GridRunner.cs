@@ -1,0 +1,59 @@
+using LaunchSim.Scenarios;
+using LaunchSim.Studies.Aims;
+using LaunchSim.Studies.Running;
+using LaunchSim.Vehicle;
+
+namespace LaunchSim.Studies.Grids;
+
+/// <summary>Runs the set-ups of a grid on all cores; the rows come in order whatever the number of threads.</summary>
+public static class GridRunner
+{
+    private const int BlockSize = 16;
+
+    /// <summary>Runs the set-ups of a range.</summary>
+    /// <param name="plan">What is run.</param>
+    /// <param name="from">The first set-up.</param>
+    /// <param name="to">The one after the last.</param>
+    /// <param name="threads">How many threads, at least one.</param>
+    /// <param name="take">Receives rows in order, on the calling thread.</param>
+    /// <param name="cancellation">Ends it; what was handed over is whole.</param>
+    /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
+    public static void Run(GridPlan plan, long from, long to, int threads, Action<IReadOnlyList<GridRow>> take, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(take);
+        OrderedBlocks.Run(from, to, threads, BlockSize, () => new LaunchWorker(plan.Figures, plan.Settings), (worker, setUp) => One(plan, worker, setUp, cancellation), (_, rows) => take(rows), cancellation);
+    }
+
+    /// <summary>Runs set-ups by their numbers; the rows stand in the order of the numbers given.</summary>
+    /// <param name="plan">What is run.</param>
+    /// <param name="setUps">Numbers of set-ups.</param>
+    /// <param name="threads">How many threads, at least one.</param>
+    /// <param name="cancellation">Ends it.</param>
+    /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
+    public static IReadOnlyList<GridRow> Run(GridPlan plan, IReadOnlyList<long> setUps, int threads, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(setUps);
+        var rows = new List<GridRow>(setUps.Count);
+        OrderedBlocks.Run(0, setUps.Count, threads, 1, () => new LaunchWorker(plan.Figures, plan.Settings), (worker, i) => One(plan, worker, setUps[(int)i], cancellation), (_, done) => rows.AddRange(done), cancellation);
+        return rows;
+    }
+
+    private static GridRow One(GridPlan plan, LaunchWorker worker, long setUp, CancellationToken cancellation)
+    {
+        double[] figures = new double[plan.Figures.Count];
+        Scenario scenario = plan.Study.Scenario;
+        ScenarioEdit[] edits = plan.Grid.Edits(setUp);
+        string? trouble = worker.Run(scenario, edits, figures, cancellation);
+        int aims = plan.Aims.Keys.Count;
+        AimScore score = trouble is null ? plan.Aims.Score(figures.AsSpan(0, aims)) : AimScore.None, held = score;
+        if (trouble is null && plan.HoldsGrip && scenario.With(edits, putsTogether: false).Scenario?.Car is { } changed && scenario.Car is { } now && GripHeld.Matters(now, changed))
+        {
+            double[] again = new double[figures.Length];
+            held = worker.Run(GripHeld.Of(now, changed), again, cancellation) is null ? plan.Aims.Score(again.AsSpan(0, aims)) : AimScore.None;
+        }
+
+        return new GridRow(setUp, figures, held, score, trouble);
+    }
+}

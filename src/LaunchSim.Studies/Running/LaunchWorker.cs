@@ -1,0 +1,70 @@
+using LaunchSim.Figures;
+using LaunchSim.Launch;
+using LaunchSim.Scenarios;
+using LaunchSim.Vehicle;
+
+namespace LaunchSim.Studies.Running;
+
+/// <summary>
+/// Runs the launches of one thread and reads the figures that its study asks for. A launch that fails is a result with its
+/// reason, never an exception. Not shared between threads.
+/// </summary>
+/// <param name="keys">Keys of the figures that are wanted.</param>
+/// <param name="settings">Duration, marks and tolerance of all launches.</param>
+public sealed class LaunchWorker(IReadOnlyList<string> keys, RunSettings settings)
+{
+    /// <summary>Keys of the figures that are read.</summary>
+    public IReadOnlyList<string> Keys { get; } = keys;
+
+    /// <summary>Runs one variation of a scenario.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="edits">What is changed of it.</param>
+    /// <param name="figures">Receives the figures in the order of <see cref="Keys"/>; not a number where there is none.</param>
+    /// <param name="cancellation">Asked once a step.</param>
+    /// <param name="change">What else is done to the car, or null.</param>
+    /// <returns>Null when the launch came to its end; else why not, a plain sentence.</returns>
+    /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
+    public string? Run(Scenario scenario, IReadOnlyList<ScenarioEdit> edits, Span<double> figures, CancellationToken cancellation, Func<Car, Car>? change = null)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        figures.Fill(double.NaN);
+        Car car = scenario.Car ?? throw new InvalidOperationException("The scenario was not read for a run.");
+        if (edits.Count > 0)
+        {
+            ReadResult read = scenario.With(edits, putsTogether: false);
+            if (read.Scenario?.Car is not { } changed)
+            {
+                return $"refused: found {read.Errors[0].Message}";
+            }
+
+            car = changed;
+        }
+
+        return Run(change is null ? car : change(car), figures, cancellation);
+    }
+
+    /// <summary>Runs one car.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="figures">Receives the figures in the order of <see cref="Keys"/>; not a number where there is none.</param>
+    /// <param name="cancellation">Asked once a step.</param>
+    /// <returns>Null when the launch came to its end; else why not, a plain sentence.</returns>
+    /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
+    public string? Run(Car car, Span<double> figures, CancellationToken cancellation)
+    {
+        figures.Fill(double.NaN);
+        if (!StandingCar.TryFind(car, out StandingCar? standing, out IReadOnlyList<StandingProblem> problems))
+        {
+            return $"does not stand: {problems[0].Found}";
+        }
+
+        LaunchSolution solution = LaunchRunner.Create(standing!, settings.Tolerance).Solve(settings, null, cancellation);
+        cancellation.ThrowIfCancellationRequested();
+        FigureSet read = LaunchFigures.Read(solution, settings);
+        for (int i = 0; i < Keys.Count; i++)
+        {
+            figures[i] = read[Keys[i]] ?? double.NaN;
+        }
+
+        return LaunchFailure.Of(solution) is { } failure ? $"stopped at {failure.Time:0.000} s, {failure.Part}: {failure.Found}" : null;
+    }
+}
