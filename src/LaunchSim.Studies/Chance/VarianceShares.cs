@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace LaunchSim.Studies.Chance;
 
 /// <summary>
@@ -14,15 +16,18 @@ namespace LaunchSim.Studies.Chance;
 /// steep ends. What is left unseen falls as 1/M³ for other smooth effects; a saw finer than M/2 teeth is not seen at all.
 /// </para>
 /// <para>
-/// Noise, too, is partly smooth. With K = M + 2 functions and n draws the part of the variance explained, R², is put right for
-/// that as always in least squares, S = 1 − (1 − R²)(n − 1)/(n − 1 − K), which is unbiased where the noise is even.
+/// Noise, too, is partly smooth, and what it adds to the K = M + 2 squared coefficients is taken off. Independent draws would
+/// add Σ h e²/(1 − h − 1/n), with e what the input leaves unexplained of a draw and h the sum of the squared functions at
+/// its rank (the leverage of least squares). Even draws add much less: their effects of other inputs cancel between neighbours
+/// in rank. How much is seen at the 2M next cosines, which no smooth effect reaches, as the ratio of their squared coefficients
+/// to what independent draws would have there.
 /// </para>
 /// <para>
 /// The standard error is that of the bootstrap in the limit of many repetitions, in closed form: the influence of a draw on
-/// Var(E[y|u])/Var(y) is ((1 − S)d² − e²)/Var(y), with d its distance from the mean and e that from what the input explains;
-/// their variance over n is the error's square. Where the share is about zero the next term counts, which is 2K(1 − S)²/n²:
-/// it is in the first one twice, taken off once, and never undercut. It holds for independent draws. Of a
-/// <see cref="HaltonSequence"/> smooth outputs are known more closely than it says.
+/// Var(E[y|u])/Var(y) is ((1 − S)d² − e²)/Var(y), with d its distance from the mean; their variance over n is the error's
+/// square. Where the share is about zero the next term counts, 2N²/K with N the share taken off for noise: it is in the first
+/// one twice, taken off once, and never undercut. What N itself may be off by, 2N²/2M, is added. All that holds for independent
+/// draws; from a <see cref="HaltonSequence"/> large shares of smooth outputs are known some times more closely than is said.
 /// </para>
 /// </remarks>
 public sealed class VarianceShares
@@ -35,7 +40,8 @@ public sealed class VarianceShares
 
     private readonly int _draws;
 
-    private readonly Lazy<RankBasis> _basisOfAll;
+    // By how many draws have a value; outputs are often missing together.
+    private readonly ConcurrentDictionary<int, RankBasis> _bases = new();
 
     /// <summary>Takes the draws.</summary>
     /// <param name="draws">
@@ -69,8 +75,6 @@ public sealed class VarianceShares
 
             _orders[j] = Order(column);
         }
-
-        _basisOfAll = new Lazy<RankBasis>(() => new RankBasis(_draws));
     }
 
     /// <summary>The shares in the variance of an output.</summary>
@@ -98,7 +102,7 @@ public sealed class VarianceShares
         }
         else
         {
-            RankBasis basis = centred.Count == _draws ? _basisOfAll.Value : new RankBasis(centred.Count);
+            RankBasis basis = _bases.GetOrAdd(centred.Count, count => new RankBasis(count));
             double[] sorted = new double[basis.Stride], effect = new double[basis.Stride];
             for (int j = 0; j < shares.Length; j++)
             {
@@ -115,33 +119,37 @@ public sealed class VarianceShares
 
     private static VarianceShare Share(RankBasis basis, ReadOnlySpan<double> sorted, Span<double> effect)
     {
-        double n = basis.Count, k = basis.Functions;
-        Span<double> coefficients = stackalloc double[basis.Functions];
+        Span<double> coefficients = stackalloc double[basis.Smooth + basis.Fine];
         basis.Project(sorted, coefficients);
         basis.Combine(coefficients, effect);
-        double total = 0, explained = 0;
-        foreach (double d in sorted)
-        {
-            total += d * d;
-        }
+        double explained = SumOfSquares(coefficients[..basis.Smooth]), fine = SumOfSquares(coefficients[basis.Smooth..]);
+        double total = SumOfSquares(sorted), left = Math.Max(0, 1 - (explained / total));
 
-        foreach (double coefficient in coefficients)
-        {
-            explained += coefficient * coefficient;
-        }
-
-        double unexplained = Math.Max(0, 1 - (explained / total));
-        double influences = 0;
+        ReadOnlySpan<double> smoothWeights = basis.SmoothWeights, fineWeights = basis.FineWeights;
+        double influences = 0, smoothNoise = 0, fineNoise = 0;
         for (int i = 0; i < sorted.Length; i++)
         {
-            double d = sorted[i], e = d - effect[i];
-            double influence = (unexplained * d * d) - (e * e);
+            double d = sorted[i], e = d - effect[i], influence = (left * d * d) - (e * e);
             influences += influence * influence;
+            smoothNoise += smoothWeights[i] * e * e;
+            fineNoise += fineWeights[i] * e * e;
         }
 
-        double even = 2 * k * unexplained * unexplained / (n * n);
-        double squared = Math.Max((influences / (total * total)) - even, even);
-        return new VarianceShare(1 - (unexplained * (n - 1) / (n - 1 - k)), Math.Sqrt(squared));
+        double noise = fineNoise == 0 ? 0 : fine / fineNoise * smoothNoise / total;
+        double next = 2 * noise * noise / basis.Smooth, ofNoise = 2 * noise * noise / basis.Fine;
+        double squared = Math.Max((influences / (total * total)) - next, next) + ofNoise;
+        return new VarianceShare((explained / total) - noise, Math.Sqrt(squared));
+    }
+
+    private static double SumOfSquares(ReadOnlySpan<double> values)
+    {
+        double sum = 0;
+        foreach (double value in values)
+        {
+            sum += value * value;
+        }
+
+        return sum;
     }
 
     private static int[]? Order(double[] column)
