@@ -106,7 +106,8 @@ public sealed class Scenario
     }
 
     /// <summary>
-    /// The scenario with some values put in their places, checked like a file: some twenty times as quick as reading them.
+    /// The scenario with some values put in their places, checked like a file: some times as quick as reading them. A number that
+    /// is put in the place of one with a doubt keeps that doubt.
     /// </summary>
     /// <param name="edits">The values; later ones win.</param>
     /// <param name="putsTogether">Whether the car is also put together and stood, as the scenario's reader does; otherwise that is left to the caller, who does so anyway.</param>

@@ -7,7 +7,7 @@ namespace LaunchSim.Scenarios.Reading;
 
 /// <summary>
 /// Puts a value in the place of a bound one without going through the tree. Only what a value may be by itself is looked
-/// at here, as <see cref="ValueBinder"/> does; what holds between values is left to the rules.
+/// at here, as <see cref="ValueBinder"/> does; what holds between values is left to the rules. The doubt of what stood there stays.
 /// </summary>
 internal static class BoundEdit
 {
@@ -50,7 +50,7 @@ internal static class BoundEdit
         };
         return limits is not null
             && InRange(quantity, limits)
-            && Replace(values, new Bound(bound.Path, bound.Key, bound.Node) { Quantity = quantity });
+            && Replace(values, new Bound(bound.Path, bound.Key, bound.Node) { Quantity = quantity.DoubtedLike(bound.Quantity) });
     }
 
     private static Bound? Part(Bound point, bool ahead, ScenarioEdit edit)
@@ -60,7 +60,9 @@ internal static class BoundEdit
             return null;
         }
 
-        Quantity other = point.Up is { } up ? (ahead ? up : whole) : new Quantity([whole.Numbers[ahead ? 1 : 0]], whole.Unit);
+        int index = ahead ? 0 : 1;
+        Quantity other = point.Up is { } up ? (ahead ? up : whole) : new Quantity([whole.Numbers[1 - index]], whole.Unit).DoubtedLike(whole, 1 - index);
+        part = point.Up is null ? part.DoubtedLike(whole, index) : part.DoubtedLike(ahead ? whole : point.Up);
         return new Bound(point.Path, point.Key, point.Node) { Quantity = ahead ? part : other, Up = ahead ? other : part };
     }
 
@@ -89,7 +91,7 @@ internal static class BoundEdit
         }
 
         KeyValuePair<double, Bound>[] rows = [.. clicks.Clicks];
-        rows[at] = new(click, new Bound(row.Path, row.Key, row.Node) { Quantity = quantity });
+        rows[at] = new(click, new Bound(row.Path, row.Key, row.Node) { Quantity = quantity.DoubtedLike(before) });
         return Replace(values, new Bound(clicks.Path, clicks.Key, clicks.Node) { Clicks = rows });
     }
 

@@ -61,6 +61,18 @@ public sealed class Quantity
     /// <param name="index">Which, from 0.</param>
     public double? SiDoubt(int index = 0) => double.IsNaN(_doubts[index]) ? null : _doubts[index] * Unit.Factor;
 
+    /// <summary>The same numbers with the doubts of others: what was put in a place is known as well as what stood there.</summary>
+    internal Quantity DoubtedLike(Quantity other, int index = 0)
+    {
+        double[] doubts = new double[_numbers.Length];
+        for (int i = 0; i < doubts.Length; i++)
+        {
+            doubts[i] = other.SiDoubt(index + i) is { } half ? half / Unit.Factor : double.NaN;
+        }
+
+        return new Quantity(_numbers, doubts, Unit, other.RowDoubtPercent);
+    }
+
     /// <summary>Reads a quantity of one kind in the notation of the scenario file.</summary>
     /// <param name="text">Numbers, then one unit, such as <c>13-5/8 in</c> or <c>30 50 in</c>.</param>
     /// <param name="kind">What is expected; it decides what a shop word such as <c>lb</c> means.</param>
