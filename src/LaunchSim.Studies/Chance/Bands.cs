@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace LaunchSim.Studies.Chance;
 
 /// <summary>
@@ -53,7 +55,8 @@ public sealed class Bands
         {
             if (float.IsInfinity((float)column[row]))
             {
-                throw new ArgumentException($"Car {car} has {column[row]} at row {row}, which is no value of a band.", nameof(column));
+                throw new ArgumentException(
+                    Invariant($"Car {car} has {column[row]} at row {row}, which is no value of a band."), nameof(column));
             }
         }
 
@@ -75,7 +78,7 @@ public sealed class Bands
     {
         if (!(low >= 0 && low <= high && high <= 1))
         {
-            throw new ArgumentOutOfRangeException(nameof(low), low, $"0 ≤ low ≤ high ≤ 1 must hold; high is {high}.");
+            throw new ArgumentOutOfRangeException(nameof(low), low, Invariant($"0 ≤ low ≤ high ≤ 1 must hold; high is {high}."));
         }
 
         var band = new BandRow[Rows];

@@ -140,7 +140,7 @@ internal sealed class RankBasis
         }
     }
 
-    // Vectors of a fixed width, so that sums are the same to the bit on every processor.
+    // Vectors of a fixed width: the order of the sums does not change with the processor's own.
     private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
         Vector256<double> sum = Vector256<double>.Zero;

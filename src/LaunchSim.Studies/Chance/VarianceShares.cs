@@ -18,16 +18,19 @@ namespace LaunchSim.Studies.Chance;
 /// <para>
 /// Noise, too, is partly smooth, and what it adds to the K = M + 2 squared coefficients is taken off. Independent draws would
 /// add Σ h e²/(1 − h − 1/n), with e what the input leaves unexplained of a draw and h the sum of the squared functions at
-/// its rank (the leverage of least squares). Even draws add much less: their effects of other inputs cancel between neighbours
-/// in rank. How much is seen at the 2M next cosines, which no smooth effect reaches, as the ratio of their squared coefficients
-/// to what independent draws would have there.
+/// its rank (the leverage of least squares). Even draws add much less: the effects of the other inputs cancel between
+/// neighbours in rank. How much is seen at the 2M next cosines, which no smooth effect reaches, as the ratio of their
+/// squared coefficients to what independent draws would have there. Noise of even draws is greater the finer the cosine, so
+/// a little too much is taken off: inputs of no share come out below 0, in the mean by up to one and a half standard errors
+/// in the cases tried.
 /// </para>
 /// <para>
 /// The standard error is that of the bootstrap in the limit of many repetitions, in closed form: the influence of a draw on
 /// Var(E[y|u])/Var(y) is ((1 − S)d² − e²)/Var(y), with d its distance from the mean; their variance over n is the error's
 /// square. Where the share is about zero the next term counts, 2N²/K with N the share taken off for noise: it is in the first
-/// one twice, taken off once, and never undercut. What N itself may be off by, 2N²/2M, is added. All that holds for independent
+/// one twice, taken off once, and never undercut. What N itself may be off by, N²/M, is added. All that holds for independent
 /// draws; from a <see cref="HaltonSequence"/> large shares of smooth outputs are known some times more closely than is said.
+/// Below some 200 draws an error is known but roughly, and 1.96 of them hold 80 to 95 cases of 100.
 /// </para>
 /// </remarks>
 public sealed class VarianceShares

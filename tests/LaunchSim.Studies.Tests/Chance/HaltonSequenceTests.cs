@@ -83,13 +83,23 @@ public class HaltonSequenceTests
     public void Average_OfASmoothProduct_ConvergesAsOneOverN(int dimensions)
     {
         int[] counts = [256, 1024, 4096, 16384];
-        double even = Rate(counts, dimensions, halton: true, out double[] evenErrors);
-        double plain = Rate(counts, dimensions, halton: false, out double[] plainErrors);
+        double[] evenErrors = Errors(counts, dimensions, Fading, halton: true);
+        double[] plainErrors = Errors(counts, dimensions, Fading, halton: false);
+        double even = Rate(counts, evenErrors), plain = Rate(counts, plainErrors);
 
         // 40 scrambles know a root mean square to 11 %, and a rate over these counts to about 0.05.
         Assert.InRange(plain, -0.6, -0.4);
         Assert.InRange(even, -2, -0.9);
         Assert.True(evenErrors[^1] < plainErrors[^1] / 15, $"{evenErrors[^1]} against {plainErrors[^1]}");
+    }
+
+    [Fact]
+    public void Average_WhereAllOfManyInputsMatterAlike_IsNoWorseThanChance()
+    {
+        // The late coordinates have not come round often yet; their permutations keep them from moving together.
+        int[] counts = [64, 256, 1024, 4096];
+        double[] even = Errors(counts, 40, _ => 0.5, halton: true), plain = Errors(counts, 40, _ => 0.5, halton: false);
+        Assert.All(even.Zip(plain), errors => Assert.True(errors.First < errors.Second, $"{errors.First} against {errors.Second}"));
     }
 
     [Fact]
@@ -133,8 +143,19 @@ public class HaltonSequenceTests
         return Enumerable.Range(0, counts.GetLength(1)).Sum(bin => Math.Pow(counts[row, bin] - expected, 2) / expected);
     }
 
+    // How much the coordinates of the converging example matter: the later the less.
+    private static double Fading(int j) => 1.0 / ((j + 1) * (j + 1));
+
     // The slope of the errors' logarithms over those of the counts, by least squares.
-    private static double Rate(int[] counts, int dimensions, bool halton, out double[] errors)
+    private static double Rate(int[] counts, double[] errors)
+    {
+        double[] x = [.. counts.Select(count => Math.Log(count))], y = [.. errors.Select(error => Math.Log(error))];
+        double mx = x.Average(), my = y.Average();
+        return x.Zip(y, (a, b) => (a - mx) * (b - my)).Sum() / x.Sum(a => (a - mx) * (a - mx));
+    }
+
+    // Root mean squares over scrambles.
+    private static double[] Errors(int[] counts, int dimensions, Func<int, double> weight, bool halton)
     {
         const int Scrambles = 40;
         double[] squares = new double[counts.Length];
@@ -161,23 +182,20 @@ public class HaltonSequenceTests
                     sequence.Point(i, u);
                 }
 
-                sum += Product(u);
+                sum += Product(u, weight);
             }
         }
 
-        errors = [.. squares.Select(Math.Sqrt)];
-        double[] x = [.. counts.Select(count => Math.Log(count))], y = [.. errors.Select(error => Math.Log(error))];
-        double mx = x.Average(), my = y.Average();
-        return x.Zip(y, (a, b) => (a - mx) * (b - my)).Sum() / x.Sum(a => (a - mx) * (a - mx));
+        return [.. squares.Select(Math.Sqrt)];
     }
 
-    // Each factor has mean 1, and the later ones matter less: ∫₀¹ e^(cu) du = (e^c − 1)/c.
-    private static double Product(double[] u)
+    // Each factor has mean 1: ∫₀¹ e^(cu) du = (e^c − 1)/c.
+    private static double Product(double[] u, Func<int, double> weight)
     {
         double product = 1;
         for (int j = 0; j < u.Length; j++)
         {
-            double c = 1.0 / ((j + 1) * (j + 1));
+            double c = weight(j);
             product *= Math.Exp(c * u[j]) * c / (Math.Exp(c) - 1);
         }
 
