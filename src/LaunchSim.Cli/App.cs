@@ -24,6 +24,10 @@ internal static class App
         {
             return End(session, exception.Message, ExitCode.BadInput);
         }
+        catch (InterruptedStudyException exception)
+        {
+            return End(session, exception.Message, ExitCode.Interrupted);
+        }
         catch (OperationCanceledException)
         {
             return End(session, "interrupted; no unfinished file is left behind", ExitCode.Interrupted);

@@ -21,6 +21,12 @@ internal sealed record OutputKind(string Name, string Extension, string Begins, 
     /// <summary>The tables of the side view.</summary>
     public static OutputKind Geometry { get; } = new("a table of the side view", ".csv", "table,holes,present,");
 
+    /// <summary>The rows of a study over a grid.</summary>
+    public static OutputKind Rows { get; } = new("a table of a study", ".csv", "set_up,");
+
+    /// <summary>The same rows by columns.</summary>
+    public static OutputKind Parquet { get; } = new("a table of a study", ".parquet", "PAR1", "LaunchSim");
+
     /// <summary>A picture of pixels.</summary>
     public static OutputKind Png { get; } = new("a picture", ".png", "\u0089PNG", "Software\0LaunchSim");
 

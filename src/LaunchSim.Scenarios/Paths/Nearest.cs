@@ -1,11 +1,15 @@
 namespace LaunchSim.Scenarios;
 
 /// <summary>The word that was probably meant.</summary>
-internal static class Nearest
+public static class Nearest
 {
     /// <summary>The candidate nearest to a word, or null when none is near enough to be worth offering.</summary>
+    /// <param name="word">The word as it was written.</param>
+    /// <param name="candidates">The words that there are.</param>
     public static string? To(string word, IEnumerable<string> candidates)
     {
+        ArgumentNullException.ThrowIfNull(word);
+        ArgumentNullException.ThrowIfNull(candidates);
         string? best = null;
         int least = word.Length <= 3 ? 2 : Math.Max(2, word.Length / 3) + 1;
         foreach (string candidate in candidates)
@@ -22,8 +26,13 @@ internal static class Nearest
     }
 
     /// <summary>How many letters to add, drop, change or swap with a neighbour, capital letters counting as small ones.</summary>
+    /// <param name="a">One word.</param>
+    /// <param name="b">The other one.</param>
+    /// <returns>The count; the largest there is for words of very different or very great length.</returns>
     public static int Distance(string a, string b)
     {
+        ArgumentNullException.ThrowIfNull(a);
+        ArgumentNullException.ThrowIfNull(b);
         // What is very long was not meant to be any of our words.
         if (Math.Abs(a.Length - b.Length) > 40 || a.Length > 120)
         {

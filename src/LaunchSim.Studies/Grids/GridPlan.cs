@@ -1,4 +1,7 @@
 using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using LaunchSim.Scenarios;
 using LaunchSim.Scenarios.Varying;
 using LaunchSim.Studies.Aims;
 using LaunchSim.Studies.Running;
@@ -59,6 +62,7 @@ public sealed record GridPlan
         new("study", kind),
         new("program", program),
         new("scenario", Study.Scenario.ContentHash),
+        new("cars", CarsHash()),
         .. Grid.Variations.Select(variation => new KeyValuePair<string, string>($"vary {variation.Path}", string.Join(" | ", variation.Values.Select(value => value.Value)))),
         .. Aims.Aims.Select(aim => new KeyValuePair<string, string>($"aim {aim.Subject.Name}", string.Create(CultureInfo.InvariantCulture, $"{aim.From:R} to {aim.To:R} by {aim.Point:R}, {(aim.IsLimit ? "a limit" : $"weight {aim.Weight:R}")}"))),
         new("figures", string.Join(' ', Figures)),
@@ -66,4 +70,16 @@ public sealed record GridPlan
         new("rows", Grid.Size.ToString(CultureInfo.InvariantCulture)),
         new("part", shard.ToString()),
     ]);
+
+    // A hole that is not in use, or a row of clicks, is no part of the scenario's own hash; as a value it is.
+    private string CarsHash()
+    {
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (ScenarioEdit value in Grid.Variations.SelectMany(variation => variation.Values))
+        {
+            hash.AppendData(Encoding.UTF8.GetBytes(Study.Scenario.With([value], putsTogether: false).Scenario?.ContentHash ?? "refused"));
+        }
+
+        return Convert.ToHexStringLower(hash.GetHashAndReset());
+    }
 }

@@ -21,14 +21,26 @@ public static class GridTable
         ArgumentNullException.ThrowIfNull(plan);
         return
         [
-            "set_up", .. plan.Grid.Variations.Select(variation => variation.Path), .. plan.Figures,
+            "set_up", .. plan.Grid.Variations.Select(variation => OneLine(variation.Path)), .. plan.Figures,
             "score_points", "beyond_limits_points", .. plan.HoldsGrip ? ["score_with_grip_slope_points", "beyond_limits_with_grip_slope_points"] : Array.Empty<string>(), "trouble",
         ];
     }
 
     /// <summary>The first line, without its end.</summary>
     /// <param name="plan">What is run.</param>
-    public static string Header(GridPlan plan) => string.Join(',', Columns(plan));
+    public static string Header(GridPlan plan)
+    {
+        // A path may hold the name of a hole, which may hold anything.
+        var text = new StringWriter(CultureInfo.InvariantCulture);
+        using var csv = new CsvWriter(text, Format);
+        foreach (string column in Columns(plan))
+        {
+            csv.WriteField(column);
+        }
+
+        csv.Flush();
+        return text.ToString();
+    }
 
     /// <summary>Rows as lines, each with its end.</summary>
     /// <param name="plan">What is run.</param>
@@ -44,7 +56,7 @@ public static class GridTable
             csv.WriteField(row.SetUp.ToString(CultureInfo.InvariantCulture));
             for (int i = 0; i < plan.Grid.Variations.Count; i++)
             {
-                csv.WriteField(plan.Grid.Variations[i].Values[plan.Grid.Place(row.SetUp, i)].Value);
+                csv.WriteField(OneLine(plan.Grid.Variations[i].Values[plan.Grid.Place(row.SetUp, i)].Value));
             }
 
             foreach (double figure in row.Figures)
@@ -73,8 +85,24 @@ public static class GridTable
     /// <exception cref="IOException">It cannot be read.</exception>
     public static IEnumerable<GridRow> Read(GridPlan plan, string path)
     {
+        ArgumentNullException.ThrowIfNull(path);
+        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, 1 << 16);
+        foreach (GridRow row in Read(plan, stream, path))
+        {
+            yield return row;
+        }
+    }
+
+    /// <summary>Reads the rows of a table back.</summary>
+    /// <param name="plan">What was run.</param>
+    /// <param name="stream">The table from its first byte on; it is left open.</param>
+    /// <param name="path">What the table is called.</param>
+    /// <exception cref="RowTableException">A row is not one of this plan's.</exception>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    public static IEnumerable<GridRow> Read(GridPlan plan, Stream stream, string path)
+    {
         ArgumentNullException.ThrowIfNull(plan);
-        using var reader = new StreamReader(path, Encoding.UTF8);
+        using var reader = new StreamReader(stream, Encoding.UTF8, false, 1 << 14, leaveOpen: true);
         using var csv = new CsvReader(reader, Format);
         int columns = Columns(plan).Count, first = 1 + plan.Grid.Variations.Count, score = first + plan.Figures.Count;
         _ = csv.Read();

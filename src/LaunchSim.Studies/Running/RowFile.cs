@@ -51,6 +51,11 @@ public sealed class RowFile : IDisposable
                     : $"`{path}` is there already; name another file, delete it, or read it again with --resume");
             }
 
+            if (File.Exists(Sidecar(path)) && StudyIdentity.Parse(File.ReadAllText(Sidecar(path))) is null)
+            {
+                throw new RowFileException($"`{Sidecar(path)}` is there and does not come from this program; name another table, or move it away");
+            }
+
             WriteSidecar(path, identity);
             return Begin(path, header);
         }
@@ -63,10 +68,35 @@ public sealed class RowFile : IDisposable
         Compare(path, identity);
         if (finished)
         {
-            return new RowFile(path, CountRows(path, header, out _), null);
+            return Finished(path, header);
         }
 
         return begun ? GoOn(path, header) : Begin(path, header);
+    }
+
+    /// <summary>Reads the table from its first byte on: before rows are added or after, not in between.</summary>
+    /// <typeparam name="T">What is read.</typeparam>
+    /// <param name="read">Reads it and leaves it open.</param>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    public IEnumerable<T> Read<T>(Func<Stream, IEnumerable<T>> read)
+    {
+        ArgumentNullException.ThrowIfNull(read);
+        if (_stream is { CanRead: true })
+        {
+            _ = _stream.Seek(0, SeekOrigin.Begin);
+            foreach (T one in read(_stream))
+            {
+                yield return one;
+            }
+
+            yield break;
+        }
+
+        using var finished = new FileStream(Path, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16);
+        foreach (T one in read(finished))
+        {
+            yield return one;
+        }
     }
 
     /// <summary>Adds whole rows.</summary>
@@ -76,6 +106,7 @@ public sealed class RowFile : IDisposable
     public void Append(string text, int rows)
     {
         ObjectDisposedException.ThrowIf(_stream is null, this);
+        _ = _stream.Seek(0, SeekOrigin.End);
         _stream.Write(Encoding.UTF8.GetBytes(text));
         _stream.Flush();
         Rows += rows;
@@ -93,9 +124,16 @@ public sealed class RowFile : IDisposable
     /// <inheritdoc/>
     public void Dispose() => _stream?.Dispose();
 
+    // No other process may have it open: two that go on with one table would write every row twice.
     private static RowFile Begin(string path, string header)
     {
-        var stream = new FileStream(Unfinished(path), FileMode.Create, FileAccess.Write, FileShare.Read, 1);
+        var stream = new FileStream(Unfinished(path), FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None, 1);
+        return WithHeader(path, header, stream);
+    }
+
+    private static RowFile WithHeader(string path, string header, FileStream stream)
+    {
+        stream.SetLength(0);
         stream.Write(Encoding.UTF8.GetBytes(header + "\n"));
         return new RowFile(path, 0, stream);
     }
@@ -103,23 +141,35 @@ public sealed class RowFile : IDisposable
     private static RowFile GoOn(string path, string header)
     {
         string unfinished = Unfinished(path);
-        long rows = CountRows(unfinished, header, out long whole);
-        if (rows < 0)
+        var stream = new FileStream(unfinished, FileMode.Open, FileAccess.ReadWrite, FileShare.None, 1);
+        try
         {
-            // Killed before the first line was whole.
-            return Begin(path, header);
-        }
+            long rows = CountRows(stream, unfinished, header, out long whole);
+            if (rows < 0)
+            {
+                // Killed before the first line was whole.
+                return WithHeader(path, header, stream);
+            }
 
-        var stream = new FileStream(unfinished, FileMode.Open, FileAccess.Write, FileShare.Read, 1);
-        stream.SetLength(whole);
-        _ = stream.Seek(0, SeekOrigin.End);
-        return new RowFile(path, rows, stream);
+            stream.SetLength(whole);
+            return new RowFile(path, rows, stream);
+        }
+        catch
+        {
+            stream.Dispose();
+            throw;
+        }
+    }
+
+    private static RowFile Finished(string path, string header)
+    {
+        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1);
+        return new RowFile(path, CountRows(stream, path, header, out _), null);
     }
 
     /// <summary>The whole rows below the header, −1 when not even that is whole, and how many bytes they are.</summary>
-    private static long CountRows(string path, string header, out long bytes)
+    private static long CountRows(FileStream stream, string path, string header, out long bytes)
     {
-        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, 1 << 16);
         byte[] expected = Encoding.UTF8.GetBytes(header + "\n"), first = new byte[expected.Length];
         int read = stream.ReadAtLeast(first, first.Length, throwOnEndOfStream: false);
         if (read < first.Length || !first.AsSpan().SequenceEqual(expected))
@@ -168,7 +218,11 @@ public sealed class RowFile : IDisposable
         }
     }
 
-    private static void WriteSidecar(string path, StudyIdentity identity)
+    /// <summary>Writes what a table comes from beside it.</summary>
+    /// <param name="path">The finished table's name.</param>
+    /// <param name="identity">What it comes from.</param>
+    /// <exception cref="IOException">It cannot be written.</exception>
+    internal static void WriteSidecar(string path, StudyIdentity identity)
     {
         string temporary = Sidecar(path) + ".tmp";
         File.WriteAllText(temporary, identity.ToString());

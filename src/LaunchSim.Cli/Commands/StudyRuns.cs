@@ -1,0 +1,57 @@
+using System.Globalization;
+using LaunchSim.Cli.Output;
+using LaunchSim.Cli.Terminal;
+using LaunchSim.Studies.Grids;
+using LaunchSim.Studies.Running;
+
+namespace LaunchSim.Cli.Commands;
+
+/// <summary>Runs over a grid at a terminal: with progress, and with a word on how to go on when they are interrupted.</summary>
+internal static class StudyRuns
+{
+    /// <summary>Opens the table of a study.</summary>
+    /// <param name="request">What was asked for.</param>
+    /// <param name="plan">Its plan.</param>
+    /// <exception cref="InputException">Something is in the way of the table, or it came from another study.</exception>
+    public static GridStudyRun Open(StudyRequest request, GridPlan plan)
+    {
+        try
+        {
+            if (request.Csv is { } csv)
+            {
+                _ = OutputFile.Plan(csv, OutputKind.Rows, [request.Study.SourceFile, request.Study.Scenario.SourceFile]);
+            }
+
+            return GridStudyRun.Open(plan, request.Kind, $"{ProgramVersion.Name} {ProgramVersion.Text}", request.Shard, request.Csv, request.Resume);
+        }
+        catch (RowFileException exception)
+        {
+            throw new InputException(exception.Message);
+        }
+    }
+
+    /// <summary>Runs what is missing.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="threads">How many threads.</param>
+    /// <param name="take">Receives every row in order.</param>
+    /// <param name="session">Shows progress.</param>
+    /// <exception cref="InputException">A row of an earlier run cannot be read back.</exception>
+    /// <exception cref="InterruptedStudyException">The user ended it.</exception>
+    public static void Run(GridStudyRun run, int threads, Action<GridRow> take, Session session)
+    {
+        try
+        {
+            session.WithProgress("launches", run.Count, run.Kept, added => run.Run(threads, take, added, session.Cancellation));
+        }
+        catch (RowTableException exception)
+        {
+            throw new InputException(exception.Message);
+        }
+        catch (OperationCanceledException)
+        {
+            throw new InterruptedStudyException(run.Table is { } table
+                ? string.Create(CultureInfo.InvariantCulture, $"interrupted; {run.Done} of {run.Count} rows are kept in `{RowFile.Unfinished(table)}`: the same command with --resume goes on from there")
+                : "interrupted; nothing of it is kept: with --csv FILE the rows would be, and --resume would go on from them");
+        }
+    }
+}
