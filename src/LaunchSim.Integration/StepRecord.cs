@@ -14,6 +14,9 @@ public sealed class StepRecord
     /// <summary>Number of steps.</summary>
     public int Count { get; private set; }
 
+    /// <summary>The dimension padded to whole registers: the length of a state that is evaluated fastest.</summary>
+    public int Stride => _stride;
+
     /// <summary>Where step <paramref name="index"/> begins.</summary>
     /// <param name="index">0 to <see cref="Count"/> less one.</param>
     public double Start(int index) => _starts[index];
@@ -79,5 +82,26 @@ public sealed class StepRecord
     {
         int block = 5 * _stride;
         DenseStep.Evaluate(_coefficients.AsSpan(index * block, block), _stride, (t - _starts[index]) / _sizes[index], y);
+    }
+
+    /// <summary>The slope of one state's polynomial by step <paramref name="index"/>.</summary>
+    /// <param name="index">The step.</param>
+    /// <param name="state">Which state.</param>
+    /// <param name="t">Where: the independent variable, within the step.</param>
+    /// <param name="slopes">Receives the slopes; as long as <paramref name="t"/>.</param>
+    public void Slopes(int index, int state, ReadOnlySpan<double> t, Span<double> slopes)
+    {
+        int first = (index * 5 * _stride) + state;
+        double r2 = _coefficients[first + _stride], r3 = _coefficients[first + (2 * _stride)];
+        double r4 = _coefficients[first + (3 * _stride)], r5 = _coefficients[first + (4 * _stride)];
+        double start = _starts[index], perSize = 1 / _sizes[index];
+        for (int i = 0; i < t.Length; i++)
+        {
+            // The product rule, link by link, on r1 + θ(r2 + (1−θ)(r3 + θ(r4 + (1−θ)r5))).
+            double theta = (t[i] - start) * perSize, rest = 1 - theta;
+            double inner = r4 + (rest * r5), middle = r3 + (theta * inner);
+            double middleSlope = inner - (theta * r5);
+            slopes[i] = (r2 + (rest * middle) + (theta * ((rest * middleSlope) - middle))) * perSize;
+        }
     }
 }

@@ -9,8 +9,10 @@ switch (args)
         return Quick.Run(file);
     case ["fixed-step", string file]:
         return FixedStep.Run(file);
-    case ["quick" or "fixed-step", ..]:
-        Console.Error.WriteLine("usage: quick FILE | fixed-step FILE | BenchmarkDotNet's own options");
+    case ["stages", string file]:
+        return Stages.Run(file);
+    case ["quick" or "fixed-step" or "stages", ..]:
+        Console.Error.WriteLine("usage: quick FILE | fixed-step FILE | stages FILE | BenchmarkDotNet's own options");
         return 2;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Quick).Assembly).Run(args);

@@ -408,6 +408,66 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         seen.EnergyResidual = Energy(y) - energyAtRelease + seen.Dissipated - seen.Work;
     }
 
+    /// <summary>
+    /// What places and speeds alone tell, at states that belong to the modes now in force. The expressions are those of
+    /// <see cref="Evaluate"/> and <see cref="Observe"/>.
+    /// </summary>
+    /// <param name="states">One state after another, each of <paramref name="stride"/> numbers.</param>
+    /// <param name="stride">Length of a state, at least <see cref="StateLayout.Count"/>.</param>
+    /// <param name="seen">Receives what is seen of each.</param>
+    public void Follow(ReadOnlySpan<double> states, int stride, Span<Motion> seen)
+    {
+        LaunchModel m = _model;
+        Standing standing = m.Standing;
+        (double sinStanding, double cosStanding) = Math.SinCos(standing.Pitch);
+        double frontZ = m.FrontZ + standing.FrontTravel;
+        for (int i = 0; i < seen.Length; i++)
+        {
+            ReadOnlySpan<double> y = states.Slice(i * stride, StateLayout.Count);
+            ref Motion motion = ref seen[i];
+            SineAndCosine(y, out double sin, out double cos, out double linkageSin, out double linkageCos);
+            _linkage.Pose(linkageSin, linkageCos, out LinkagePose pose);
+            RearWheel(y, sin, cos, pose, out double height, out _, out double rise, out _);
+            double z = y[StateLayout.Z] - standing.Z, place = y[StateLayout.X] + (cos * pose.X) - (sin * pose.Z);
+            motion.RearWheelPlace = place;
+            motion.Pitch = y[StateLayout.Pitch] - standing.Pitch;
+            motion.FrontRise = z + ((sin - sinStanding) * m.FrontX) + ((cos - cosStanding) * frontZ);
+            motion.RearRise = z + ((sin - sinStanding) * standing.RearWheelX) + ((cos - cosStanding) * standing.RearWheelZ);
+            motion.Separation = standing.RearWheelZ - pose.Z;
+            motion.FrontTravel = y[StateLayout.FrontTravel] - standing.FrontTravel;
+            motion.RearLoad = _rearTire.Load(Modes.RearTire, height, rise);
+            motion.RearLimit = _rearTire.Limit(Modes.RearOnFloor, _trackGrip.At(Modes.RearGrip, place), motion.RearLoad);
+            motion.RearSlipRatio = _rearTire.SlipRatio(y[StateLayout.RearDeflection]);
+            motion.RearTopForce = 0;
+            motion.RearBottomForce = 0;
+            motion.FrontTopForce = 0;
+            motion.FrontBottomForce = 0;
+            if ((Modes.RearTop | Modes.RearBottom) != ContactMode.Apart)
+            {
+                _damper.At(pose, out double length, out double arm, out _, out _);
+                double speed = arm * y[StateLayout.LinkageRate];
+                motion.RearTopForce = 0.5 * _rearStop.Force(Modes.RearTop, length - m.TopLength, speed);
+                motion.RearBottomForce = 0.5 * _rearStop.Force(Modes.RearBottom, m.BottomLength - length, -speed);
+            }
+
+            if ((Modes.FrontTop | Modes.FrontBottom) != ContactMode.Apart)
+            {
+                double extension = -m.FrontDamperRatio * y[StateLayout.FrontTravel], speed = -m.FrontDamperRatio * y[StateLayout.FrontTravelRate];
+                motion.FrontTopForce = 0.5 * _frontStop.Force(Modes.FrontTop, extension - m.FrontExtend, speed);
+                motion.FrontBottomForce = 0.5 * _frontStop.Force(Modes.FrontBottom, -extension - m.FrontCompress, -speed);
+            }
+        }
+    }
+
+    /// <summary>Acceleration of the sprung CG along the track, m/s², with the modes now in force.</summary>
+    /// <param name="t">Time since release, s.</param>
+    /// <param name="y">The state.</param>
+    public double Acceleration(double t, ReadOnlySpan<double> y)
+    {
+        Evaluate<RatesOnly>(t, y, _scratch);
+        return _scratch[StateLayout.XRate];
+    }
+
     /// <summary>Kinetic, potential and stored energy at the latest instant, J.</summary>
     /// <param name="y">The state of that instant.</param>
     public readonly double Energy(ReadOnlySpan<double> y)

@@ -100,13 +100,34 @@ public readonly struct TireForce
         result.SlipSpeed = slipSpeed;
         result.DeflectionRate = slipSpeed - (travelSpeed * slip);
 
-        double share = 1 - (_sensitivity * ((load * _perReference) - 1));
+        double share = Share(load);
         result.FloorGuard = onFloor ? LeastGripShare - share : share - LeastGripShare;
-        result.Limit = _grip * trackGrip * (onFloor ? LeastGripShare : share) * load;
+        result.Limit = Limit(onFloor, trackGrip, load, share);
         result.Thrust = 0;
         result.SpinTorque = 0;
         result.Lost = 0;
     }
+
+    /// <summary>Load F_z, N, as <see cref="Touch"/> finds it.</summary>
+    /// <param name="contact">Mode of the contact with the ground.</param>
+    /// <param name="height">Height of the wheel centre z_c, m.</param>
+    /// <param name="rise">Its rate, m/s.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public double Load(ContactMode contact, double height, double rise) => _contact.Force(contact, _freeRadius - height, -rise);
+
+    /// <summary>Available grip μ·F_z, N, as <see cref="Touch"/> finds it.</summary>
+    /// <param name="onFloor">Whether grip stands on its load floor.</param>
+    /// <param name="trackGrip">The track's grip multiplier γ.</param>
+    /// <param name="load">Load F_z, N.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public double Limit(bool onFloor, double trackGrip, double load) => Limit(onFloor, trackGrip, load, Share(load));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private double Share(double load) => 1 - (_sensitivity * ((load * _perReference) - 1));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private double Limit(bool onFloor, double trackGrip, double load, double share) =>
+        _grip * trackGrip * (onFloor ? LeastGripShare : share) * load;
 
     /// <summary>tanh(Ω/0.5 rad/s) of the rear (first) and the front (second) spin, which the rolling resistance is scaled by.</summary>
     /// <param name="rear">Spin of the rear belts, rad/s.</param>

@@ -22,10 +22,13 @@ internal static class EventReader
         new(LaunchEventKind.FrontGripFloor, m => m.FrontOnFloor, null),
     ];
 
-    public static LaunchEvents Read(LaunchReading launch)
+    /// <summary>What happened and when, without amounts other than a shift's.</summary>
+    /// <param name="launch">The launch.</param>
+    /// <param name="found">Memory for the events, which goes on holding them.</param>
+    public static LaunchEvents Spells(LaunchReading launch, List<LaunchEvent> found)
     {
         LaunchSolution solution = launch.Solution;
-        var found = new List<LaunchEvent>();
+        found.Clear();
         Span<double> since = stackalloc double[Watches.Length];
         since.Fill(double.NaN);
         double shiftSince = double.NaN;
@@ -41,7 +44,7 @@ internal static class EventReader
                 {
                     if (!holds)
                     {
-                        found.Add(Watches[i].Event(launch, since[i], time));
+                        found.Add(new(Watches[i].Kind, since[i], time, null, null));
                     }
 
                     since[i] = holds ? time : double.NaN;
@@ -66,7 +69,7 @@ internal static class EventReader
         {
             if (!double.IsNaN(since[i]))
             {
-                found.Add(Watches[i].Event(launch, since[i], null));
+                found.Add(new(Watches[i].Kind, since[i], null, null, null));
             }
         }
 
@@ -79,7 +82,49 @@ internal static class EventReader
 
         // By time, and at one time in the order of the kinds, so that the list is the same whatever read it.
         found.Sort((a, b) => a.Time != b.Time ? a.Time.CompareTo(b.Time) : a.Kind.CompareTo(b.Kind));
-        return new LaunchEvents([.. found]);
+        return new LaunchEvents(found);
+    }
+
+    /// <summary>The same events with their amounts.</summary>
+    public static LaunchEvents WithAmounts(LaunchReading launch, LaunchEvents spells)
+    {
+        var events = new List<LaunchEvent>(spells.Count);
+        foreach (LaunchEvent spell in spells)
+        {
+            events.Add(WithAmount(launch, spell));
+        }
+
+        return new LaunchEvents(events);
+    }
+
+    /// <summary>The same event with its amount.</summary>
+    public static LaunchEvent WithAmount(LaunchReading launch, LaunchEvent spell)
+    {
+        if (AmountOf(spell.Kind) is not { } signal)
+        {
+            return spell;
+        }
+
+        Extremum largest = launch.Largest(signal, spell.Time, spell.Until ?? double.PositiveInfinity);
+        return spell with { Amount = largest.Value, AmountTime = largest.Time };
+    }
+
+    private static Signal? AmountOf(LaunchEventKind kind)
+    {
+        if (kind == LaunchEventKind.RearSlipPastPeak)
+        {
+            return Signal.RearSlip;
+        }
+
+        foreach (Watch watch in Watches)
+        {
+            if (watch.Kind == kind)
+            {
+                return watch.Amount;
+            }
+        }
+
+        return null;
     }
 
     private static void AddSlip(LaunchReading launch, List<LaunchEvent> found)
@@ -88,24 +133,10 @@ internal static class EventReader
         int node = 0;
         while (launch.NextAbove(Signal.RearSlip, peak, ref node, out (double From, double To) spell))
         {
-            double? until = double.IsNaN(spell.To) ? null : spell.To;
-            Extremum largest = launch.Largest(Signal.RearSlip, spell.From, until ?? double.PositiveInfinity);
-            found.Add(new(LaunchEventKind.RearSlipPastPeak, spell.From, until, largest.Value, largest.Time));
+            found.Add(new(LaunchEventKind.RearSlipPastPeak, spell.From, double.IsNaN(spell.To) ? null : spell.To, null, null));
         }
     }
 
     /// <summary>A kind of event, the mode in which it holds, and the signal whose largest value is its amount.</summary>
-    private readonly record struct Watch(LaunchEventKind Kind, Func<Modes, bool> Holds, Signal? Amount)
-    {
-        public LaunchEvent Event(LaunchReading launch, double from, double? until)
-        {
-            if (Amount is not { } signal)
-            {
-                return new(Kind, from, until, null, null);
-            }
-
-            Extremum largest = launch.Largest(signal, from, until ?? double.PositiveInfinity);
-            return new(Kind, from, until, largest.Value, largest.Time);
-        }
-    }
+    private readonly record struct Watch(LaunchEventKind Kind, Func<Modes, bool> Holds, Signal? Amount);
 }

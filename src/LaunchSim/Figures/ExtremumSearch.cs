@@ -12,7 +12,7 @@ internal static class ExtremumSearch
     private const double Tolerance = 1e-8;
 
     // A parabola through three nodes tells how much may be hidden to within a factor that this more than covers.
-    private const double Caution = 4;
+    public const double Caution = 4;
 
     // As a share of the way to the next node: where the end of a mode is compared with the mode's inside.
     private const double Probe = 1e-3;
@@ -20,9 +20,14 @@ internal static class ExtremumSearch
     private const double Golden = 0.381966011250105;
 
     /// <summary>The largest value of sign·signal in a window, given back with the signal's own sign.</summary>
-    public static Extremum Find(LaunchReading launch, Signal signal, int sign, double from, double to, int fromStep = 0)
+    public static Extremum Find(LaunchReading launch, Signal signal, int sign, double from, double to, int fromStep = 0) =>
+        FindIn(launch, launch.Column(signal), signal, sign, from, to, fromStep);
+
+    /// <summary>The same from values at the nodes that are right where it matters.</summary>
+    public static Extremum FindIn(
+        LaunchReading launch, ReadOnlySpan<double> values, Signal signal, int sign, double from, double to, int fromStep = 0)
     {
-        ReadOnlySpan<double> times = launch.Times, values = launch.Column(signal);
+        ReadOnlySpan<double> times = launch.Times;
         ReadOnlySpan<int> segments = launch.Segments;
         (int first, int last) = Window(launch, from, to, fromStep);
         double best = double.NegativeInfinity, bestTime = double.NaN;

@@ -3,17 +3,38 @@ namespace LaunchSim.Figures;
 /// <summary>Takes the values that the families read. A figure that is not written has no value.</summary>
 public sealed class FigureWriter
 {
+    private const string NotAsked = "not asked for";
+
     private readonly FigureCatalog _catalog;
+    private readonly bool[]? _wanted;
     private readonly Figure[] _figures;
 
-    internal FigureWriter(FigureCatalog catalog)
+    internal FigureWriter(FigureCatalog catalog, bool[]? wanted = null)
     {
         _catalog = catalog;
+        _wanted = wanted;
         _figures = new Figure[catalog.Definitions.Count];
-        for (int i = 0; i < _figures.Length; i++)
+        Clear();
+    }
+
+    /// <summary>Whether any of these figures is asked for: one that is not need not be read.</summary>
+    /// <param name="figures">Instances that the family declares.</param>
+    public bool Wants(params ReadOnlySpan<FigureDefinition> figures)
+    {
+        if (_wanted is null)
         {
-            _figures[i] = new Figure(catalog.Definitions[i], null, null);
+            return true;
         }
+
+        foreach (FigureDefinition figure in figures)
+        {
+            if (_wanted[_catalog.IndexOf(figure)])
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Writes a value; one that is not finite becomes none.</summary>
@@ -24,7 +45,11 @@ public sealed class FigureWriter
     {
         // Adding 0 turns a negative zero into a plain one.
         bool known = double.IsFinite(value);
-        _figures[_catalog.IndexOf(figure)] = new Figure(figure, known ? value + 0.0 : null, known ? null : otherwise);
+        int index = _catalog.IndexOf(figure);
+        if (_wanted is null || _wanted[index])
+        {
+            _figures[index] = new Figure(figure, known ? value + 0.0 : null, known ? null : otherwise);
+        }
     }
 
     /// <summary>Says why there is no value.</summary>
@@ -33,4 +58,16 @@ public sealed class FigureWriter
     public void None(FigureDefinition figure, string reason) => Set(figure, double.NaN, reason);
 
     internal FigureSet Close(LaunchEvents events) => new(_catalog, _figures, events);
+
+    /// <summary>The figures as they are so far, in the catalogue's order.</summary>
+    internal ReadOnlySpan<Figure> Figures => _figures;
+
+    /// <summary>Forgets all values.</summary>
+    internal void Clear()
+    {
+        for (int i = 0; i < _figures.Length; i++)
+        {
+            _figures[i] = new Figure(_catalog.Definitions[i], null, _wanted is null || _wanted[i] ? null : NotAsked);
+        }
+    }
 }

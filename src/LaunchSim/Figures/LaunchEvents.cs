@@ -59,12 +59,12 @@ public readonly record struct LaunchEvent(LaunchEventKind Kind, double Time, dou
 /// <summary>What happened in a launch, in the order in which it began. Immutable.</summary>
 public sealed class LaunchEvents : IReadOnlyList<LaunchEvent>
 {
-    private readonly LaunchEvent[] _events;
+    private readonly List<LaunchEvent> _events;
 
-    internal LaunchEvents(LaunchEvent[] events) => _events = events;
+    internal LaunchEvents(List<LaunchEvent> events) => _events = events;
 
     /// <inheritdoc/>
-    public int Count => _events.Length;
+    public int Count => _events.Count;
 
     /// <inheritdoc/>
     public LaunchEvent this[int index] => _events[index];
@@ -128,7 +128,7 @@ public sealed class LaunchEvents : IReadOnlyList<LaunchEvent>
     }
 
     /// <inheritdoc/>
-    public IEnumerator<LaunchEvent> GetEnumerator() => ((IEnumerable<LaunchEvent>)_events).GetEnumerator();
+    public IEnumerator<LaunchEvent> GetEnumerator() => _events.GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 }

@@ -19,6 +19,7 @@ public static class LaunchFigures
         var catalog = FigureCatalog.For(settings.Marks.Count);
         var writer = new FigureWriter(catalog);
         using var launch = new LaunchReading(solution, settings);
+        launch.ObserveWhole();
         IReadOnlyList<IFigureFamily> families = catalog.Families;
         for (int i = 0; i < families.Count; i++)
         {

@@ -12,41 +12,77 @@ namespace LaunchSim.Figures;
 /// nodes the dense solution is asked. Shared by all families; hands its memory back when disposed. Not shared between
 /// threads.
 /// </summary>
+/// <remarks>
+/// A signal is read at the nodes when it is first asked for: together with the others that places and speeds alone tell,
+/// or, for one that needs the equations of motion, with all others there are. Values do not depend on which was the case.
+/// </remarks>
 public sealed class LaunchReading : IDisposable
 {
     /// <summary>Time between the nodes within a step, s; has nothing to do with the trace's sample.</summary>
     public const double Grid = 1e-3;
 
     private const int NoSegment = -1;
+    private const uint AllSignals = (1u << SignalReader.Count) - 1;
+    private const int MostAtOnce = 16;
 
     // Nearer than this a grid instant and a step's end count as one, s.
     private const double Rounding = 1e-9;
 
-    private readonly SignalReader _reader;
-    private readonly double[] _times, _columns;
-    private readonly int[] _segments, _gridNodes;
-    private readonly int _stride;
-    private LaunchEvents? _events;
+    private readonly List<LaunchEvent> _found = [];
+    private SignalReader _reader;
+    private double[] _times = [], _columns = [];
+    private int[] _segments = [], _gridNodes = [];
+    private int _stride;
+    private uint _read;
+    private LaunchEvents? _spells, _events;
     private bool _disposed;
 
-    /// <summary>Observes a launch at all nodes.</summary>
+    /// <summary>Lays out a launch.</summary>
     /// <param name="solution">The launch.</param>
     /// <param name="settings">The settings it was solved with.</param>
     public LaunchReading(LaunchSolution solution, RunSettings settings)
     {
         ArgumentNullException.ThrowIfNull(solution);
         ArgumentNullException.ThrowIfNull(settings);
+        Open(solution, settings);
+    }
+
+    /// <summary>Memory for readings to come: <see cref="Open"/> comes first.</summary>
+    internal LaunchReading()
+    {
+    }
+
+    /// <summary>Lays out another launch in the same memory.</summary>
+    internal void Open(LaunchSolution solution, RunSettings settings)
+    {
         Solution = solution;
         Settings = settings;
         Duration = solution.Duration;
-        _reader = new SignalReader(solution.Car);
         GridRows = solution.Steps == 0 ? 0 : SampleGrid.Rows(Duration, Grid);
-        _stride = (2 * solution.Steps) + GridRows;
-        _times = ArrayPool<double>.Shared.Rent(_stride);
-        _columns = ArrayPool<double>.Shared.Rent(_stride * SignalReader.Count);
-        _segments = ArrayPool<int>.Shared.Rent(_stride);
-        _gridNodes = ArrayPool<int>.Shared.Rent(GridRows);
+        _reader = new SignalReader(solution.Car);
+        _read = 0;
+        _spells = null;
+        _events = null;
+        int most = (2 * solution.Steps) + GridRows;
+        if (most > _times.Length || GridRows > _gridNodes.Length)
+        {
+            Return();
+            _times = ArrayPool<double>.Shared.Rent(most);
+            _stride = _times.Length;
+            _columns = ArrayPool<double>.Shared.Rent(_stride * SignalReader.Count);
+            _segments = ArrayPool<int>.Shared.Rent(_stride);
+            _gridNodes = ArrayPool<int>.Shared.Rent(GridRows);
+        }
+
+        LayNodes();
+    }
+
+    private void LayNodes()
+    {
+        LaunchSolution solution = Solution;
+        Nodes = 0;
         int row = 0;
+        double rowTime = 0;
         Modes before = default;
         for (int step = 0; step < solution.Steps; step++)
         {
@@ -56,24 +92,24 @@ public sealed class LaunchReading : IDisposable
             // Steps that meet in the same modes share a node: there is neither jump nor kink between them.
             if (step == 0 || !Same(before, modes))
             {
-                AddNode(step, start);
+                AddNode(start);
             }
 
             // A grid instant on a joint shows the values after a jump.
-            for (; row < GridRows && SampleGrid.Time(row, Grid) <= start + Rounding; row++)
+            for (; row < GridRows && rowTime <= start + Rounding; rowTime = SampleGrid.Time(++row, Grid))
             {
                 _gridNodes[row] = Nodes - 1;
             }
 
-            for (; row < GridRows && SampleGrid.Time(row, Grid) is double time && time < end - Rounding; row++)
+            for (; row < GridRows && rowTime < end - Rounding; rowTime = SampleGrid.Time(++row, Grid))
             {
                 _segments[Nodes - 1] = step;
                 _gridNodes[row] = Nodes;
-                AddNode(step, time);
+                AddNode(rowTime);
             }
 
             _segments[Nodes - 1] = step;
-            AddNode(step, end);
+            AddNode(end);
             before = modes;
         }
 
@@ -84,29 +120,64 @@ public sealed class LaunchReading : IDisposable
     }
 
     /// <summary>The launch.</summary>
-    public LaunchSolution Solution { get; }
+    public LaunchSolution Solution { get; private set; } = null!;
 
     /// <summary>The settings it was solved with.</summary>
-    public RunSettings Settings { get; }
+    public RunSettings Settings { get; private set; } = null!;
 
     /// <summary>Where the run ended, s.</summary>
-    public double Duration { get; }
+    public double Duration { get; private set; }
 
     /// <summary>Number of nodes.</summary>
     public int Nodes { get; private set; }
 
     /// <summary>Number of whole milliseconds with a node, 0 included.</summary>
-    public int GridRows { get; }
+    public int GridRows { get; private set; }
 
     /// <summary>What happened in the launch.</summary>
-    public LaunchEvents Events => _events ??= EventReader.Read(this);
+    public LaunchEvents Events => _events ??= EventReader.WithAmounts(this, Spells);
+
+    /// <summary>What happened in the launch and when, without amounts: sooner known than <see cref="Events"/>.</summary>
+    internal LaunchEvents Spells => _spells ??= EventReader.Spells(this, _found);
+
+    /// <summary>Whether the whole car was observed at the nodes, which takes most of the time that a reading can take.</summary>
+    internal bool ObservedWhole => _read == AllSignals;
+
+    /// <summary>The largest amount of a kind of event; not a number when there is none.</summary>
+    /// <param name="kind">The kind.</param>
+    internal double HardestAmount(LaunchEventKind kind)
+    {
+        double most = double.NaN;
+        for (int i = 0; i < Spells.Count; i++)
+        {
+            LaunchEvent spell = Spells[i];
+            if (spell.Kind == kind && EventReader.WithAmount(this, spell).Amount is double amount && !(amount <= most))
+            {
+                most = amount;
+            }
+        }
+
+        return most;
+    }
 
     /// <summary>Instants of the nodes, s, never falling.</summary>
     public ReadOnlySpan<double> Times => _times.AsSpan(0, Nodes);
 
     /// <summary>A signal at the nodes.</summary>
     /// <param name="signal">Which.</param>
-    public ReadOnlySpan<double> Column(Signal signal) => _columns.AsSpan((int)signal * _stride, Nodes);
+    public ReadOnlySpan<double> Column(Signal signal)
+    {
+        if ((_read & (1u << (int)signal)) == 0)
+        {
+            Read(signal);
+        }
+
+        return Room(signal);
+    }
+
+    private Span<double> Room(Signal signal) => _columns.AsSpan((int)signal * _stride, Nodes);
+
+    private bool Has(Signal signal) => (_read & (1u << (int)signal)) != 0;
 
     /// <summary>A signal at a whole millisecond; at a jump the value after it.</summary>
     /// <param name="signal">Which.</param>
@@ -123,12 +194,17 @@ public sealed class LaunchReading : IDisposable
     /// <param name="time">Time since release, s.</param>
     public bool Reaches(double time) => Nodes > 0 && time <= Duration + Rounding;
 
+    /// <summary>The node of each whole millisecond.</summary>
+    internal ReadOnlySpan<int> GridNodes => _gridNodes.AsSpan(0, GridRows);
+
     /// <summary>The largest value within a window.</summary>
     /// <param name="signal">Which.</param>
     /// <param name="from">Start of the window, s.</param>
     /// <param name="to">Its end, s; beyond the run's end, the run's end.</param>
     public Extremum Largest(Signal signal, double from = 0, double to = double.PositiveInfinity) =>
-        ExtremumSearch.Find(this, signal, 1, from, to);
+        signal == Signal.Acceleration && !Has(signal) && from <= 0 && to >= Duration
+            ? ExtremumSearch.FindIn(this, AccelerationSearch.NearLargest(this, Room(signal)), signal, 1, 0, double.PositiveInfinity)
+            : ExtremumSearch.Find(this, signal, 1, from, to);
 
     /// <summary>The smallest value within a window.</summary>
     /// <param name="signal">Which.</param>
@@ -181,6 +257,16 @@ public sealed class LaunchReading : IDisposable
         }
 
         _disposed = true;
+        Return();
+    }
+
+    private void Return()
+    {
+        if (_times.Length == 0)
+        {
+            return;
+        }
+
         ArrayPool<double>.Shared.Return(_times);
         ArrayPool<double>.Shared.Return(_columns);
         ArrayPool<int>.Shared.Return(_segments);
@@ -200,15 +286,89 @@ public sealed class LaunchReading : IDisposable
     public double At(Signal signal, int step, double time)
     {
         Span<double> all = stackalloc double[SignalReader.Count];
-        Solution.At(step, time, out Observation seen);
-        _reader.Write(seen, all, 1, 0);
+        if (SignalReader.InMotion(signal))
+        {
+            Motion motion = default;
+            Solution.Follow(step, new ReadOnlySpan<double>(in time), new Span<Motion>(ref motion));
+            SignalReader.Write(motion, all, 1, 0);
+        }
+        else if (signal == Signal.GripMargin)
+        {
+            Motion motion = default;
+            Solution.Follow(step, new ReadOnlySpan<double>(in time), new Span<Motion>(ref motion));
+            _reader.WriteGrip(new ReadOnlySpan<Motion>(in motion), all[(int)signal..]);
+        }
+        else if (signal == Signal.Acceleration)
+        {
+            return Solution.AccelerationAt(step, time);
+        }
+        else
+        {
+            Solution.At(step, time, out Observation seen);
+            _reader.Write(seen, all, 1, 0);
+        }
+
         return all[(int)signal];
     }
 
-    private void AddNode(int step, double time)
+    /// <summary>Observes the whole car at all nodes: for those who are going to ask for everything.</summary>
+    internal void ObserveWhole()
     {
-        Solution.At(step, time, out Observation seen);
-        _reader.Write(seen, _columns, _stride, Nodes);
+        for (int node = 0; node < Nodes; node++)
+        {
+            Solution.At(StepOf(node), _times[node], out Observation seen);
+            _reader.Write(seen, _columns, _stride, node);
+        }
+
+        _read = AllSignals;
+    }
+
+    private void Read(Signal signal)
+    {
+        if (SignalReader.InMotion(signal))
+        {
+            FollowMotion(null);
+        }
+        else if (signal == Signal.GripMargin)
+        {
+            FollowMotion(Room(signal));
+        }
+        else
+        {
+            ObserveWhole();
+        }
+    }
+
+    private void FollowMotion(Span<double> grip)
+    {
+        Span<Motion> seen = stackalloc Motion[MostAtOnce];
+        for (int node = 0; node < Nodes;)
+        {
+            int step = StepOf(node), count = 1;
+            while (count < MostAtOnce && node + count < Nodes && StepOf(node + count) == step)
+            {
+                count++;
+            }
+
+            Solution.Follow(step, _times.AsSpan(node, count), seen[..count]);
+            for (int i = 0; i < count; i++)
+            {
+                SignalReader.Write(seen[i], _columns, _stride, node + i);
+            }
+
+            if (!grip.IsEmpty)
+            {
+                _reader.WriteGrip(seen[..count], grip[node..]);
+            }
+
+            node += count;
+        }
+
+        _read |= SignalReader.MotionMask | (grip.IsEmpty ? 0 : 1u << (int)Signal.GripMargin);
+    }
+
+    private void AddNode(double time)
+    {
         _times[Nodes] = time;
         _segments[Nodes] = NoSegment;
         Nodes++;

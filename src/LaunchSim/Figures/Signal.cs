@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using LaunchSim.Dynamics;
 using LaunchSim.Launch;
 
@@ -91,10 +92,59 @@ internal readonly struct SignalReader(StandingCar car)
     /// <summary>Number of signals.</summary>
     public const int Count = (int)Signal.EnergyResidual + 1;
 
+    /// <summary>The signals that places and speeds alone tell, a bit each.</summary>
+    public const uint MotionMask = (1u << (int)Signal.FrontRise) | (1u << (int)Signal.RearRise) | (1u << (int)Signal.FrontGap)
+        | (1u << (int)Signal.Separation) | (1u << (int)Signal.RearLoad) | (1u << (int)Signal.RearSlip) | (1u << (int)Signal.RearPlace)
+        | (1u << (int)Signal.Pitch) | (1u << (int)Signal.RearTopForce) | (1u << (int)Signal.RearBottomForce)
+        | (1u << (int)Signal.FrontTopForce) | (1u << (int)Signal.FrontBottomForce);
+
     private const double LeastLoadShare = 0.05;
 
     private readonly double _leastLoad = LeastLoadShare * car.Standing.RearLoad;
     private readonly double _rearFreeRadius = car.Model.RearTire.FreeRadius;
+    private readonly TireCurvePair _curves = new(car.Model.RearTire.Curve, car.Model.RearTire.Curve);
+
+    /// <summary>Whether places and speeds alone tell a signal.</summary>
+    public static bool InMotion(Signal signal) => (MotionMask & (1u << (int)signal)) != 0;
+
+    /// <summary>Writes the signals of <see cref="MotionMask"/> at one place of their columns.</summary>
+    /// <param name="seen">What is seen.</param>
+    /// <param name="columns">All columns, one after another.</param>
+    /// <param name="stride">Length of a column.</param>
+    /// <param name="at">Place within the column.</param>
+    public static void Write(in Motion seen, Span<double> columns, int stride, int at)
+    {
+        columns[((int)Signal.FrontRise * stride) + at] = seen.FrontRise;
+        columns[((int)Signal.RearRise * stride) + at] = seen.RearRise;
+        columns[((int)Signal.FrontGap * stride) + at] = -seen.FrontTravel;
+        columns[((int)Signal.Separation * stride) + at] = seen.Separation;
+        columns[((int)Signal.RearLoad * stride) + at] = Math.Max(0, seen.RearLoad);
+        columns[((int)Signal.RearSlip * stride) + at] = Math.Abs(seen.RearSlipRatio);
+        columns[((int)Signal.RearTopForce * stride) + at] = seen.RearTopForce;
+        columns[((int)Signal.RearBottomForce * stride) + at] = seen.RearBottomForce;
+        columns[((int)Signal.FrontTopForce * stride) + at] = seen.FrontTopForce;
+        columns[((int)Signal.FrontBottomForce * stride) + at] = seen.FrontBottomForce;
+        columns[((int)Signal.RearPlace * stride) + at] = seen.RearWheelPlace;
+        columns[((int)Signal.Pitch * stride) + at] = seen.Pitch;
+    }
+
+    /// <summary>Writes the grip margin of each motion, two at a time as the slip curve is evaluated.</summary>
+    /// <param name="seen">What is seen.</param>
+    /// <param name="margins">Receives the margins; at least as long.</param>
+    public void WriteGrip(ReadOnlySpan<Motion> seen, Span<double> margins)
+    {
+        for (int i = 0; i < seen.Length; i += 2)
+        {
+            int next = Math.Min(i + 1, seen.Length - 1);
+            Vector128<double> curves = _curves.At(Vector128.Create(seen[i].RearSlipRatio, seen[next].RearSlipRatio));
+            margins[i] = Margin(seen[i], curves[0]);
+            margins[next] = Margin(seen[next], curves[1]);
+        }
+    }
+
+    private double Margin(in Motion seen, double curve) => seen.RearLoad > _leastLoad
+        ? 1 - (Math.Abs(seen.RearLimit * curve) / seen.RearLimit)
+        : double.PositiveInfinity;
 
     /// <summary>Writes all signals at one place of their columns.</summary>
     /// <param name="seen">The observation.</param>

@@ -53,6 +53,27 @@ public abstract class LaunchSolution
     /// <param name="y">Receives the states by <see cref="StateLayout"/>.</param>
     public abstract void StateAt(int step, double time, Span<double> y);
 
+    /// <summary>What places and speeds alone tell, at instants of one step: the same to the bit as the observation says.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="times">Times since release, s, within the step.</param>
+    /// <param name="seen">Receives what is seen at each; as long as <paramref name="times"/>.</param>
+    public abstract void Follow(int step, ReadOnlySpan<double> times, Span<Motion> seen);
+
+    /// <summary>Acceleration of the sprung CG along the track, m/s², by one step: the same to the bit as the observation says.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="time">Time since release, s, within the step.</param>
+    public abstract double AccelerationAt(int step, double time);
+
+    /// <summary>
+    /// The slope of one state's dense course at instants of one step, per s: near the rate that the equations of motion
+    /// give, but for the error of integration.
+    /// </summary>
+    /// <param name="step">The step.</param>
+    /// <param name="state">Which state, by <see cref="StateLayout"/>.</param>
+    /// <param name="times">Times since release, s, within the step.</param>
+    /// <param name="slopes">Receives the slopes; as long as <paramref name="times"/>.</param>
+    public abstract void Slopes(int step, int state, ReadOnlySpan<double> times, Span<double> slopes);
+
     /// <summary>Largest work of the axle torque so far in the run, J, to which the energy residual is held.</summary>
     public abstract double LargestWork { get; }
 }
@@ -116,4 +137,31 @@ internal sealed class ClosedLaunchSolution<TLinkage, TFrontDamper, TRearDamper, 
     }
 
     public override void StateAt(int step, double time, Span<double> y) => _record.At(step, time, y[..StateLayout.Count]);
+
+    public override void Follow(int step, ReadOnlySpan<double> times, Span<Motion> seen)
+    {
+        const int most = 16;
+        int stride = _record.Stride;
+        Span<double> states = stackalloc double[most * stride];
+        _system.Modes = _modes[step];
+        for (int first = 0; first < times.Length; first += most)
+        {
+            int count = Math.Min(most, times.Length - first);
+            for (int i = 0; i < count; i++)
+            {
+                _record.At(step, times[first + i], states.Slice(i * stride, stride));
+            }
+
+            _system.Follow(states, stride, seen.Slice(first, count));
+        }
+    }
+
+    public override double AccelerationAt(int step, double time)
+    {
+        _record.At(step, time, _state);
+        _system.Modes = _modes[step];
+        return _system.Acceleration(time, _state);
+    }
+
+    public override void Slopes(int step, int state, ReadOnlySpan<double> times, Span<double> slopes) => _record.Slopes(step, state, times, slopes);
 }

@@ -20,12 +20,26 @@ internal sealed class CarFigures : IFigureFamily
 
     public void Read(LaunchReading launch, FigureWriter figures)
     {
-        Extremum acceleration = launch.Largest(Signal.Acceleration), pitch = launch.Largest(Signal.Pitch);
-        figures.Set(Acceleration, acceleration.Value, NoFigure.NoRun);
-        figures.Set(AccelerationTime, acceleration.Time, NoFigure.NoRun);
-        figures.Set(Pitch, pitch.Value, NoFigure.NoRun);
-        figures.Set(PitchTime, pitch.Time, NoFigure.NoRun);
+        if (figures.Wants(Acceleration, AccelerationTime))
+        {
+            Extremum acceleration = launch.Largest(Signal.Acceleration);
+            figures.Set(Acceleration, acceleration.Value, NoFigure.NoRun);
+            figures.Set(AccelerationTime, acceleration.Time, NoFigure.NoRun);
+        }
+
+        if (figures.Wants(Pitch, PitchTime))
+        {
+            Extremum pitch = launch.Largest(Signal.Pitch);
+            figures.Set(Pitch, pitch.Value, NoFigure.NoRun);
+            figures.Set(PitchTime, pitch.Time, NoFigure.NoRun);
+        }
+
         figures.Set(Duration, launch.Duration);
+        if (!figures.Wants(Distance, Speed))
+        {
+            return;
+        }
+
         if (launch.Nodes == 0)
         {
             figures.None(Distance, NoFigure.NoRun);

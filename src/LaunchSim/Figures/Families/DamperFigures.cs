@@ -36,6 +36,11 @@ internal sealed class DamperFigures : IFigureFamily
 
         public void Read(LaunchReading launch, FigureWriter figures)
         {
+            if (!figures.Wants(_extension, _compression, _opening, _closing, _still))
+            {
+                return;
+            }
+
             // Shorter than −0.5 in/s is what is not above −0.5 in/s.
             double opening = launch.TimeAbove(speed, Still), closing = launch.Duration - launch.TimeAbove(speed, -Still);
             figures.Set(_extension, Math.Max(0, launch.Largest(speed).Value), NoFigure.NoRun);

@@ -21,14 +21,22 @@ internal sealed class FrontTireFigures : IFigureFamily
 
     public void Read(LaunchReading launch, FigureWriter figures)
     {
-        Extremum lowest = launch.Smallest(Signal.FrontLoad);
-        LaunchEvent? off = launch.Events.First(LaunchEventKind.FrontTireOff);
-        figures.Set(Lowest, lowest.Value, NoFigure.NoRun);
-        figures.Set(LowestTime, lowest.Time, NoFigure.NoRun);
+        if (figures.Wants(Lowest, LowestTime))
+        {
+            Extremum lowest = launch.Smallest(Signal.FrontLoad);
+            figures.Set(Lowest, lowest.Value, NoFigure.NoRun);
+            figures.Set(LowestTime, lowest.Time, NoFigure.NoRun);
+        }
+
+        if (figures.Wants(Highest))
+        {
+            figures.Set(Highest, launch.Largest(Signal.FrontClearance).Value, NoFigure.NoRun);
+        }
+
+        LaunchEvent? off = launch.Spells.First(LaunchEventKind.FrontTireOff);
         figures.Set(Leaves, off?.Time ?? double.NaN, StaysDown);
         figures.Set(Lands, off?.Until ?? double.NaN, off is null ? StaysDown : "the front tyres are still in the air where the run ends");
-        figures.Set(Zero, launch.Events.TotalTime(LaunchEventKind.FrontTireOff, launch.Duration));
-        figures.Set(Highest, launch.Largest(Signal.FrontClearance).Value, NoFigure.NoRun);
-        figures.Set(RearZero, launch.Events.TotalTime(LaunchEventKind.RearTireOff, launch.Duration));
+        figures.Set(Zero, launch.Spells.TotalTime(LaunchEventKind.FrontTireOff, launch.Duration));
+        figures.Set(RearZero, launch.Spells.TotalTime(LaunchEventKind.RearTireOff, launch.Duration));
     }
 }

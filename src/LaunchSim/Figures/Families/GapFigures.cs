@@ -25,11 +25,15 @@ internal sealed class GapFigures : IFigureFamily
 
     public void Read(LaunchReading launch, FigureWriter figures)
     {
-        double front = launch.FirstAt(Signal.FrontGap, FirstMove), rear = launch.FirstAt(Signal.Separation, FirstMove);
-        const string noFront = "the front never opened by 1/4 in", noRear = "the rear never opened by 1/4 in";
-        figures.Set(FrontTime, front, noFront);
-        figures.Set(RearTime, rear, noRear);
-        figures.Set(Lag, front - rear, double.IsNaN(rear) ? noRear : noFront);
+        if (figures.Wants(Lag, FrontTime, RearTime))
+        {
+            double front = launch.FirstAt(Signal.FrontGap, FirstMove), rear = launch.FirstAt(Signal.Separation, FirstMove);
+            const string noFront = "the front never opened by 1/4 in", noRear = "the rear never opened by 1/4 in";
+            figures.Set(FrontTime, front, noFront);
+            figures.Set(RearTime, rear, noRear);
+            figures.Set(Lag, front - rear, double.IsNaN(rear) ? noRear : noFront);
+        }
+
         Front.Read(launch, figures);
         Rear.Read(launch, figures);
     }

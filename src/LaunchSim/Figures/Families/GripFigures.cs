@@ -17,12 +17,20 @@ internal sealed class GripFigures : IFigureFamily
 
     public void Read(LaunchReading launch, FigureWriter figures)
     {
-        string noLoad = launch.Nodes == 0 ? NoFigure.NoRun : "the rear tyres never carry more than 5 % of their static load";
-        Extremum margin = launch.Smallest(Signal.GripMargin);
-        figures.Set(Margin, margin.Value, noLoad);
-        figures.Set(MarginTime, margin.Time, noLoad);
-        figures.Set(Beyond, launch.Events.TotalTime(LaunchEventKind.RearSlipPastPeak, launch.Duration));
-        figures.Set(First, launch.Events.First(LaunchEventKind.RearSlipPastPeak)?.Time ?? double.NaN, "the rear tyres stay below their peak slip");
-        figures.Set(Speed, launch.Largest(Signal.RearSlipSpeed).Value, NoFigure.NoRun);
+        if (figures.Wants(Margin, MarginTime))
+        {
+            string noLoad = launch.Nodes == 0 ? NoFigure.NoRun : "the rear tyres never carry more than 5 % of their static load";
+            Extremum margin = launch.Smallest(Signal.GripMargin);
+            figures.Set(Margin, margin.Value, noLoad);
+            figures.Set(MarginTime, margin.Time, noLoad);
+        }
+
+        if (figures.Wants(Speed))
+        {
+            figures.Set(Speed, launch.Largest(Signal.RearSlipSpeed).Value, NoFigure.NoRun);
+        }
+
+        figures.Set(Beyond, launch.Spells.TotalTime(LaunchEventKind.RearSlipPastPeak, launch.Duration));
+        figures.Set(First, launch.Spells.First(LaunchEventKind.RearSlipPastPeak)?.Time ?? double.NaN, "the rear tyres stay below their peak slip");
     }
 }

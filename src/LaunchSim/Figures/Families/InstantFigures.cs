@@ -25,7 +25,10 @@ internal sealed class InstantFigures
     {
         for (int i = 0; i < Milliseconds.Length; i++)
         {
-            figures.Set(Definitions[i], launch.At(_signal, 1e-3 * Milliseconds[i]), NoFigure.TooShort);
+            if (figures.Wants(Definitions[i]))
+            {
+                figures.Set(Definitions[i], launch.At(_signal, 1e-3 * Milliseconds[i]), NoFigure.TooShort);
+            }
         }
     }
 }

@@ -22,6 +22,11 @@ internal sealed class LinkFigures : IFigureFamily
 
         void Write(Signal signal, FigureDefinition pull, FigureDefinition push)
         {
+            if (!figures.Wants(pull, push))
+            {
+                return;
+            }
+
             Extremum most = launch.Largest(signal), least = launch.Smallest(signal);
             string reason = launch.Nodes == 0 ? NoFigure.NoRun : NoBars;
             figures.Set(pull, most.Exists ? Math.Max(0, most.Value) : double.NaN, reason);

@@ -57,9 +57,19 @@ internal sealed class MarkFigures : IFigureFamily
         public void Read(LaunchReading launch, FigureWriter figures, double place, double rollout, double start)
         {
             figures.Set(_distance, place);
+            if (!figures.Wants(_time, _beam, _speed))
+            {
+                return;
+            }
+
             double time = launch.FirstAt(Signal.RearPlace, place);
             figures.Set(_time, time, NotReached);
             figures.Set(_beam, place < rollout ? double.NaN : time - start, place < rollout ? "the mark lies within the rollout" : NotReached);
+            if (!figures.Wants(_speed))
+            {
+                return;
+            }
+
             if (double.IsNaN(time))
             {
                 figures.None(_speed, NotReached);

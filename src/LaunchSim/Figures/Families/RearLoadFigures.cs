@@ -36,18 +36,37 @@ internal sealed class RearLoadFigures : IFigureFamily
             return;
         }
 
+        if (figures.Wants(Hit, HitTime, Links, Springs, Dampers, Other, Lowest, LowestTime))
+        {
+            ReadHit(launch, figures);
+        }
+
+        if (figures.Wants(Unrest))
+        {
+            figures.Set(Unrest, LoadUnrest(launch), NoFigure.TooShort);
+        }
+    }
+
+    private static void ReadHit(LaunchReading launch, FigureWriter figures)
+    {
         Extremum hit = launch.Largest(Signal.RearLoad, 0, HitWindow);
-        launch.Solution.At(hit.Step, hit.Time, out Observation seen);
         figures.Set(Hit, hit.Value);
         figures.Set(HitTime, hit.Time);
-        figures.Set(Links, seen.LoadViaLinks);
-        figures.Set(Springs, seen.LoadViaSprings);
-        figures.Set(Dampers, seen.LoadViaDampers);
-        figures.Set(Other, seen.LoadViaOther);
-        Extremum lowest = launch.SmallestAfter(Signal.RearLoad, hit);
-        figures.Set(Lowest, lowest.Value);
-        figures.Set(LowestTime, lowest.Time);
-        figures.Set(Unrest, LoadUnrest(launch), NoFigure.TooShort);
+        if (figures.Wants(Links, Springs, Dampers, Other))
+        {
+            launch.Solution.At(hit.Step, hit.Time, out Observation seen);
+            figures.Set(Links, seen.LoadViaLinks);
+            figures.Set(Springs, seen.LoadViaSprings);
+            figures.Set(Dampers, seen.LoadViaDampers);
+            figures.Set(Other, seen.LoadViaOther);
+        }
+
+        if (figures.Wants(Lowest, LowestTime))
+        {
+            Extremum lowest = launch.SmallestAfter(Signal.RearLoad, hit);
+            figures.Set(Lowest, lowest.Value);
+            figures.Set(LowestTime, lowest.Time);
+        }
     }
 
     /// <summary>
@@ -55,22 +74,24 @@ internal sealed class RearLoadFigures : IFigureFamily
     /// </summary>
     private static double LoadUnrest(LaunchReading launch)
     {
-        int rows = launch.GridRows;
+        ReadOnlySpan<double> load = launch.Column(Signal.RearLoad);
+        ReadOnlySpan<int> nodes = launch.GridNodes;
+        int rows = nodes.Length;
         double sum = 0, squares = 0;
         int low = 0, high = 0;
         for (int row = UnrestFrom; row < rows; row++)
         {
             for (; high < rows && high <= row + HalfWidth; high++)
             {
-                sum += launch.AtGrid(Signal.RearLoad, high);
+                sum += load[nodes[high]];
             }
 
             for (; low < row - HalfWidth; low++)
             {
-                sum -= launch.AtGrid(Signal.RearLoad, low);
+                sum -= load[nodes[low]];
             }
 
-            double unrest = launch.AtGrid(Signal.RearLoad, row) - (sum / (high - low));
+            double unrest = load[nodes[row]] - (sum / (high - low));
             squares += unrest * unrest;
         }
 

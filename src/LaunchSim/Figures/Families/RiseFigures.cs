@@ -16,7 +16,8 @@ internal sealed class RiseFigures : IFigureFamily
 
     public void Read(LaunchReading launch, FigureWriter figures)
     {
-        double front = Front.Read(launch, figures, out string? frontReason), rear = Rear.Read(launch, figures, out string? rearReason);
+        bool lag = figures.Wants(Lag);
+        double front = Front.Read(launch, figures, lag, out string? frontReason), rear = Rear.Read(launch, figures, lag, out string? rearReason);
         figures.Set(Lag, front - rear, rearReason ?? frontReason);
     }
 
@@ -31,15 +32,23 @@ internal sealed class RiseFigures : IFigureFamily
 
         public IEnumerable<FigureDefinition> Definitions => [_peak, _t10, _t50, _t90, .. _instants.Definitions];
 
-        /// <summary>Writes this end's figures and returns its t50, s.</summary>
-        public double Read(LaunchReading launch, FigureWriter figures, out string? reason)
+        private readonly string _squats = $"the {name} end rose less than 2 mm in the first 0.4 s: a squat";
+
+        /// <summary>Writes this end's figures and returns its t50, s, when that or one of them is wanted.</summary>
+        public double Read(LaunchReading launch, FigureWriter figures, bool wantsHalf, out string? reason)
         {
+            reason = null;
+            _instants.Read(launch, figures);
+            if (!wantsHalf && !figures.Wants(_peak, _t10, _t50, _t90))
+            {
+                return double.NaN;
+            }
+
             double peak = launch.Largest(signal, 0, Window).Value;
             figures.Set(_peak, peak, NoFigure.NoRun);
-            _instants.Read(launch, figures);
             reason = peak >= LeastRise ? null
                 : launch.Nodes == 0 ? NoFigure.NoRun
-                : $"the {name} end rose less than 2 mm in the first 0.4 s: a squat";
+                : _squats;
             if (reason is not null)
             {
                 figures.None(_t10, reason);
@@ -48,11 +57,19 @@ internal sealed class RiseFigures : IFigureFamily
                 return double.NaN;
             }
 
+            Set(_t10, 0.1);
+            Set(_t90, 0.9);
             double half = launch.FirstAt(signal, 0.5 * peak);
-            figures.Set(_t10, launch.FirstAt(signal, 0.1 * peak));
             figures.Set(_t50, half);
-            figures.Set(_t90, launch.FirstAt(signal, 0.9 * peak));
             return half;
+
+            void Set(FigureDefinition figure, double share)
+            {
+                if (figures.Wants(figure))
+                {
+                    figures.Set(figure, launch.FirstAt(signal, share * peak));
+                }
+            }
         }
 
         private static FigureDefinition Time(string name, int percent) => new(

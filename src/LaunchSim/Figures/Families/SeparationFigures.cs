@@ -24,13 +24,18 @@ internal sealed class SeparationFigures : IFigureFamily
 
     public void Read(LaunchReading launch, FigureWriter figures)
     {
-        Extremum most = launch.Largest(Signal.Separation), least = launch.Smallest(Signal.Separation);
         LaunchModel model = launch.Solution.Car.Model;
-        Write(most, 1, Peak, PeakTime, PeakLeft, "the rear never separates");
-        Write(least, -1, Squat, SquatTime, SquatLeft, "the rear never squats");
+        Write(1, Peak, PeakTime, PeakLeft, "the rear never separates");
+        Write(-1, Squat, SquatTime, SquatLeft, "the rear never squats");
 
-        void Write(Extremum extremum, int sign, FigureDefinition peak, FigureDefinition time, FigureDefinition left, string never)
+        void Write(int sign, FigureDefinition peak, FigureDefinition time, FigureDefinition left, string never)
         {
+            if (!figures.Wants(peak, time, left))
+            {
+                return;
+            }
+
+            Extremum extremum = sign > 0 ? launch.Largest(Signal.Separation) : launch.Smallest(Signal.Separation);
             string reason = launch.Nodes == 0 ? NoFigure.NoRun : never;
             figures.Set(peak, sign * Math.Max(0, sign * extremum.Value), reason);
             if (!(sign * extremum.Value > LeastMove))

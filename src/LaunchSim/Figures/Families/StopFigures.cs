@@ -36,10 +36,13 @@ internal sealed class StopFigures : IFigureFamily
 
         public void Read(LaunchReading launch, FigureWriter figures)
         {
-            LaunchEvents events = launch.Events;
-            figures.Set(_count, events.CountOf(kind));
-            figures.Set(_first, events.First(kind)?.Time ?? double.NaN, _never);
-            figures.Set(_force, events.Hardest(kind)?.Amount ?? double.NaN, _never);
+            LaunchEvents spells = launch.Spells;
+            figures.Set(_count, spells.CountOf(kind));
+            figures.Set(_first, spells.First(kind)?.Time ?? double.NaN, _never);
+            if (figures.Wants(_force))
+            {
+                figures.Set(_force, launch.HardestAmount(kind), _never);
+            }
         }
 
         private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];

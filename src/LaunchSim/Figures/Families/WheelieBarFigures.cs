@@ -14,10 +14,13 @@ internal sealed class WheelieBarFigures : IFigureFamily
 
     public void Read(LaunchReading launch, FigureWriter figures)
     {
-        LaunchEvents events = launch.Events;
+        LaunchEvents spells = launch.Spells;
         string reason = launch.Solution.Car.Model.HasWheelieBar ? "the bar never touches" : "there is no wheelie bar";
-        figures.Set(First, events.First(LaunchEventKind.WheelieBar)?.Time ?? double.NaN, reason);
-        figures.Set(Total, events.TotalTime(LaunchEventKind.WheelieBar, launch.Duration));
-        figures.Set(Force, events.Hardest(LaunchEventKind.WheelieBar)?.Amount ?? double.NaN, reason);
+        figures.Set(First, spells.First(LaunchEventKind.WheelieBar)?.Time ?? double.NaN, reason);
+        figures.Set(Total, spells.TotalTime(LaunchEventKind.WheelieBar, launch.Duration));
+        if (figures.Wants(Force))
+        {
+            figures.Set(Force, launch.HardestAmount(LaunchEventKind.WheelieBar), reason);
+        }
     }
 }

@@ -1,0 +1,83 @@
+using System.Diagnostics;
+using System.Globalization;
+using LaunchSim.Figures;
+using LaunchSim.Launch;
+using LaunchSim.Vehicle;
+
+namespace LaunchSim.Benchmarks;
+
+/// <summary>What each stage of one launch of a study takes, in microseconds and bytes, one stage a line.</summary>
+internal static class Stages
+{
+    private const int Rounds = 40;
+    private const double RoundSeconds = 0.06;
+
+    /// <summary>What studies ask of every launch.</summary>
+    private static readonly string[] StudyKeys =
+    [
+        "standing_anti_squat_percent", "rear_tire_load_static_n", "rise_lag_s", "front_rise_peak_m", "rear_rise_peak_m", "gap_lag_s",
+        "separation_peak_m", "separation_peak_travel_left_m", "squat_peak_m", "hit_n", "hit_time_s", "lowest_rear_load_after_hit_n",
+        "load_unrest_n", "grip_margin_lowest_ratio", "slip_beyond_peak_time_s", "front_tire_leaves_s",
+        "front_top_stop_first_s", "front_top_stop_force_n", "front_bottom_stop_first_s", "front_bottom_stop_force_n",
+        "rear_top_stop_first_s", "rear_top_stop_force_n", "rear_bottom_stop_first_s", "rear_bottom_stop_force_n",
+        "acceleration_largest_mps2", "pitch_nose_up_largest_rad", "run_end_s",
+    ];
+
+    public static int Run(string file)
+    {
+        if (Cars.Read(file) is not { } standing)
+        {
+            return 2;
+        }
+
+        Car car = standing.Car;
+        RunSettings settings = Cars.OneSecond;
+        LaunchRunner runner = LaunchRunner.Create(standing, 1e-6);
+        LaunchSolution solution = runner.Solve(settings);
+        using var reader = new FigureReader(FigureSelection.Of(settings.Marks.Count, StudyKeys));
+        var values = new double[StudyKeys.Length];
+        Print("standing car", () => StandingCar.Find(car));
+        Print("runner, new", () => LaunchRunner.Create(standing, 1e-6));
+        Print("launch, not kept", () => runner.Run(settings));
+        Print("launch, kept", () => solution = runner.Solve(settings, solution));
+        Print("all figures", () => LaunchFigures.Read(solution, settings));
+        Print("study's figures", () => reader.Read(solution, settings, values));
+        foreach (string key in StudyKeys)
+        {
+            using var one = new FigureReader(FigureSelection.Of(settings.Marks.Count, [key]));
+            Print($"  {key} alone", () => one.Read(solution, settings, values));
+        }
+
+        return 0;
+    }
+
+    /// <summary>Shortest mean time of some rounds: others who use the machine only make it longer.</summary>
+    private static void Print(string name, Action stage)
+    {
+        var clock = Stopwatch.StartNew();
+        long count = 0;
+        while (clock.Elapsed.TotalSeconds < 0.5)
+        {
+            stage();
+            count++;
+        }
+
+        Thread.Sleep(100);
+        int calls = Math.Max(1, (int)(count * RoundSeconds / 0.5));
+        double shortest = double.PositiveInfinity;
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int round = 0; round < Rounds; round++)
+        {
+            long start = Stopwatch.GetTimestamp();
+            for (int i = 0; i < calls; i++)
+            {
+                stage();
+            }
+
+            shortest = Math.Min(shortest, Stopwatch.GetElapsedTime(start).TotalMicroseconds / calls);
+        }
+
+        double bytes = (GC.GetAllocatedBytesForCurrentThread() - before) / ((double)Rounds * calls);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name,-48} {shortest,9:0.0} us {bytes,10:0} bytes"));
+    }
+}
