@@ -18,6 +18,8 @@ internal static class CommandRegister
             RunCommand.Create(session),
             CheckCommand.Create(session),
             GeometryCommand.Create(session),
+            BestCommand.Create(session),
+            NextCommand.Create(session),
             SchemaCommand.Create(session),
             CompletionCommand.Create(session),
             CompleteCommand.Create(session),

@@ -28,29 +28,15 @@ public static class NextStudy
     /// <param name="aims">What is wanted.</param>
     /// <param name="tolerance">The tolerance of all launches.</param>
     /// <param name="threads">How many threads.</param>
-    /// <param name="begin">Told how many launches there will be; null when nobody wants to know.</param>
-    /// <param name="done">Told after each; null when nobody wants to know.</param>
+    /// <param name="done">Told after each launch; null when nobody wants to know.</param>
     /// <param name="cancellation">Ends it.</param>
     /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
     public static NextResult Run(
-        Scenario scenario, IReadOnlyList<Variation> settings, bool isOffered, AimSet aims, double tolerance, int threads, Action<int>? begin, Action? done, CancellationToken cancellation)
+        Scenario scenario, IReadOnlyList<Variation> settings, bool isOffered, AimSet aims, double tolerance, int threads, Action? done, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(aims);
         IReadOnlyList<SingleChange> changes = Changes(settings, scenario);
-        var pairs = new List<IReadOnlyList<SingleChange>>();
-        for (int i = 0; i < changes.Count; i++)
-        {
-            for (int j = i + 1; j < changes.Count; j++)
-            {
-                if (changes[i].Setting != changes[j].Setting)
-                {
-                    pairs.Add([changes[i], changes[j]]);
-                }
-            }
-        }
-
-        List<IReadOnlyList<SingleChange>> all = [[], .. changes.Select(change => (IReadOnlyList<SingleChange>)[change]), .. pairs];
-        begin?.Invoke(all.Count);
+        IReadOnlyList<IReadOnlyList<SingleChange>> all = [[], .. changes.Select(change => (IReadOnlyList<SingleChange>)[change]), .. Pairs(changes)];
         RunSettings run = scenario.Run with { Tolerance = tolerance };
         var results = new List<NextChange>(all.Count);
         OrderedBlocks.Run(0, all.Count, threads, 1, () => new LaunchWorker(aims.Keys, run), (worker, i) => One(scenario, all[(int)i], aims, worker, cancellation), (_, rows) =>
@@ -72,6 +58,29 @@ public static class NextStudy
             Pairs = [.. results.Skip(1 + changes.Count).Where(pair => pair.Trouble is null && Beats(pair.Score, best)).OrderBy(pair => pair.Score).Take(ShownPairs)],
             Launches = all.Count,
         };
+    }
+
+    /// <summary>How many launches that takes, those with the grip held not counted.</summary>
+    /// <param name="settings">The settings.</param>
+    /// <param name="scenario">The scenario as it stands.</param>
+    public static int Launches(IReadOnlyList<Variation> settings, Scenario scenario)
+    {
+        IReadOnlyList<SingleChange> changes = Changes(settings, scenario);
+        return 1 + changes.Count + Pairs(changes).Count();
+    }
+
+    private static IEnumerable<IReadOnlyList<SingleChange>> Pairs(IReadOnlyList<SingleChange> changes)
+    {
+        for (int i = 0; i < changes.Count; i++)
+        {
+            for (int j = i + 1; j < changes.Count; j++)
+            {
+                if (changes[i].Setting != changes[j].Setting)
+                {
+                    yield return [changes[i], changes[j]];
+                }
+            }
+        }
     }
 
     private static bool Beats(AimScore score, AimScore other) =>

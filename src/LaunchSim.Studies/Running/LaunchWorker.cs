@@ -11,8 +11,11 @@ namespace LaunchSim.Studies.Running;
 /// </summary>
 /// <param name="keys">Keys of the figures that are wanted.</param>
 /// <param name="settings">Duration, marks and tolerance of all launches.</param>
-public sealed class LaunchWorker(IReadOnlyList<string> keys, RunSettings settings)
+public sealed class LaunchWorker(IReadOnlyList<string> keys, RunSettings settings) : IDisposable
 {
+    private readonly FigureReader _reader = new(FigureSelection.Of(settings.Marks.Count, keys));
+
+
     /// <summary>Keys of the figures that are read.</summary>
     public IReadOnlyList<string> Keys { get; } = keys;
 
@@ -59,12 +62,10 @@ public sealed class LaunchWorker(IReadOnlyList<string> keys, RunSettings setting
 
         LaunchSolution solution = LaunchRunner.Create(standing!, settings.Tolerance).Solve(settings, null, cancellation);
         cancellation.ThrowIfCancellationRequested();
-        FigureSet read = LaunchFigures.Read(solution, settings);
-        for (int i = 0; i < Keys.Count; i++)
-        {
-            figures[i] = read[Keys[i]] ?? double.NaN;
-        }
-
+        _reader.Read(solution, settings, figures);
         return LaunchFailure.Of(solution) is { } failure ? $"stopped at {failure.Time:0.000} s, {failure.Part}: {failure.Found}" : null;
     }
+
+    /// <summary>Hands the memory back.</summary>
+    public void Dispose() => _reader.Dispose();
 }

@@ -35,9 +35,10 @@ internal static class OrderedBlocks
 
         void Loop()
         {
+            TWorker? own = default;
             try
             {
-                TWorker own = worker();
+                own = worker();
                 while (true)
                 {
                     free.Wait(stop.Token);
@@ -67,6 +68,10 @@ internal static class OrderedBlocks
             {
                 _ = Interlocked.CompareExchange(ref failure, exception, null);
                 stop.Cancel();
+            }
+            finally
+            {
+                (own as IDisposable)?.Dispose();
             }
         }
 

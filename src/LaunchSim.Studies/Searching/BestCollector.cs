@@ -69,22 +69,29 @@ public sealed class BestCollector
         ArgumentNullException.ThrowIfNull(rows);
         foreach (GridRow row in rows)
         {
-            Count++;
-            Failed += row.Trouble is null ? 0 : 1;
-            KeepLimits += row.Score is { Exists: true, KeepsLimits: true } ? 1 : 0;
-            if (_all is not null)
-            {
-                _all[row.SetUp] = row.Score;
-            }
-            else
-            {
-                _scores![row.SetUp] = row.Score;
-            }
-
-            _unrest.Add(row);
-            _separation.Add(row);
-            Rank(row);
+            Add(row);
         }
+    }
+
+    /// <summary>Takes a row.</summary>
+    /// <param name="row">The row; none twice.</param>
+    public void Add(GridRow row)
+    {
+        Count++;
+        Failed += row.Trouble is null ? 0 : 1;
+        KeepLimits += row.Score is { Exists: true, KeepsLimits: true } ? 1 : 0;
+        if (_all is not null)
+        {
+            _all[row.SetUp] = row.Score;
+        }
+        else
+        {
+            _scores![row.SetUp] = row.Score;
+        }
+
+        _unrest.Add(row);
+        _separation.Add(row);
+        Rank(row);
     }
 
     /// <summary>A set-up's score; null when it was not run.</summary>

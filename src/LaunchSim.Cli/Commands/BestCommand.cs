@@ -1,0 +1,100 @@
+using System.CommandLine;
+using System.Text;
+using LaunchSim.Cli.Output;
+using LaunchSim.Cli.Terminal;
+using LaunchSim.Scenarios;
+using LaunchSim.Scenarios.Varying;
+using LaunchSim.Studies.Aims;
+using LaunchSim.Studies.Grids;
+using LaunchSim.Studies.Running;
+using LaunchSim.Studies.Searching;
+
+namespace LaunchSim.Cli.Commands;
+
+/// <summary><c>launchsim best</c>: which of the set-ups that can be made does best by the aims.</summary>
+internal sealed class BestCommand
+{
+    // What fits in a cup of coffee.
+    private const long UsualBudget = 100_000;
+    private const ulong Seed = 1;
+
+    private readonly StudyOptions _options = new("best");
+    private readonly Session _session;
+
+    private BestCommand(Session session) => _session = session;
+
+    public static Command Create(Session session)
+    {
+        var best = new BestCommand(session);
+        var command = new Command("best", "Find the set-up that does best by the aims, among what --vary or the file's choices allow");
+        best._options.AddTo(command);
+        command.SetAction(best.Invoke);
+        return command;
+    }
+
+    private int Invoke(ParseResult parsed)
+    {
+        if (_options.Read(parsed, _session, BestCollector.Figures) is not { } read)
+        {
+            return ExitCode.BadInput;
+        }
+
+        StudyRequest request = read.Study.Variations.Count > 0 ? read : read with { Study = read.Study with { Variations = VariationReader.OfChoices(read.Study.Scenario) } };
+        if (request.Study.Variations.Count == 0)
+        {
+            throw new InputException($"{request.Study.SourceFile}: found nothing to choose from; give --vary \"path=values\", or write `choices` into the file");
+        }
+
+        GridPlan plan = request.Plan();
+        bool isWhole = plan.Grid.Size <= (request.Budget ?? UsualBudget);
+        if (!isWhole && (request.Csv is not null || request.Parquet is not null || plan.Grid.Size > long.MaxValue))
+        {
+            request.RefuseBeyondBudget(plan, UsualBudget, _session.Cancellation);
+        }
+
+        var collector = new BestCollector(plan, isWhole && request.Shard.IsWhole);
+        if (isWhole)
+        {
+            using GridStudyRun run = StudyRuns.Open(request, plan);
+            StudyRuns.Run(run, request.Threads, collector.Add, _session);
+            if (!request.Shard.IsWhole)
+            {
+                _session.Error.WriteLine($"wrote part {request.Shard}: {run.Count} rows in {request.Csv}; `launchsim merge` joins all parts, and `launchsim best` with --csv and --resume on the joined table says which is best");
+                return ExitCode.Done;
+            }
+        }
+        else
+        {
+            long budget = request.Budget ?? UsualBudget;
+            _session.WithProgress("launches", budget, 0, added => PatternSearch.Run(plan, budget, Seed, request.Threads, rows =>
+            {
+                collector.Add(rows);
+                added(rows.Count);
+            }, _session.Cancellation));
+        }
+
+        Print(collector.Result(), Present(plan), request);
+        return ExitCode.Done;
+    }
+
+    private void Print(BestResult result, AimScore? present, StudyRequest request)
+    {
+        if (request.Json)
+        {
+            using var stream = new MemoryStream();
+            BestJson.Write(result, present, stream);
+            _session.Output.Write(Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length));
+        }
+        else
+        {
+            _session.Output.Write(BestText.Of(result, present, request.Readout, _session.Screen));
+        }
+    }
+
+    private AimScore? Present(GridPlan plan)
+    {
+        using var worker = new LaunchWorker(plan.Aims.Keys, plan.Settings);
+        double[] figures = new double[plan.Aims.Keys.Count];
+        return worker.Run(plan.Study.Scenario, Array.Empty<ScenarioEdit>(), figures, _session.Cancellation) is null ? plan.Aims.Score(figures) : null;
+    }
+}

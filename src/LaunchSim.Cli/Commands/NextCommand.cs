@@ -1,0 +1,79 @@
+using System.CommandLine;
+using System.Text;
+using LaunchSim.Cli.Completion;
+using LaunchSim.Cli.Output;
+using LaunchSim.Cli.Terminal;
+using LaunchSim.Reports.Numbers;
+using LaunchSim.Scenarios;
+using LaunchSim.Scenarios.Varying;
+using LaunchSim.Studies.Aims;
+using LaunchSim.Studies.Grids;
+using LaunchSim.Studies.Next;
+
+namespace LaunchSim.Cli.Commands;
+
+/// <summary><c>launchsim next</c>: which single change helps most, and which two only together.</summary>
+internal sealed class NextCommand
+{
+    private readonly Argument<string> _file = new("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "A scenario, or a study file that names one" };
+    private readonly Option<string> _profile = new("--profile") { HelpName = string.Join('|', AimProfiles.All.Select(profile => profile.Name)), Description = $"What is wanted: {string.Join(", ", AimProfiles.All.Select(profile => $"{profile.Name} ({profile.Words})"))}. Aims in the file take the place of the profile's" };
+    private readonly Option<bool> _json = new("--json") { Description = "Print one JSON document, in SI units, in the place of the text" };
+    private readonly Option<string[]> _set = Settings.Set();
+    private readonly Option<string> _units = Settings.Units();
+    private readonly Session _session;
+
+    private NextCommand(Session session) => _session = session;
+
+    public static Command Create(Session session)
+    {
+        var next = new NextCommand(session);
+        _ = next._profile.AcceptOnlyFromAmong([.. AimProfiles.All.Select(profile => profile.Name)]);
+        var command = new Command("next", "Try every single change among the file's choices, one step and two, and say which helps most")
+        {
+            next._file, next._profile, next._json, next._set, next._units,
+        };
+        command.SetAction(next.Invoke);
+        return command;
+    }
+
+    private int Invoke(ParseResult parsed)
+    {
+        StudyResult read = new StudyReader(StandingCheck.Reader(ReadPurpose.Run)).Read(parsed.GetRequiredValue(_file), Settings.Overrides(parsed.GetValue(_set)), []);
+        foreach (Diagnostic finding in read.Errors.Concat(read.Warnings))
+        {
+            _session.Error.WriteLine(finding.ToString());
+        }
+
+        if (read.Study is not { } study)
+        {
+            return ExitCode.BadInput;
+        }
+
+        Scenario scenario = study.Scenario;
+        AimSet aims = AimSet.Of(study.Aims, parsed.GetValue(_profile) is { } name ? AimProfiles.Find(name) : null, out string? problem) ?? throw new InputException(problem!);
+        IReadOnlyList<Variation> settings = study.Variations.Count > 0 ? study.Variations : VariationReader.OfChoices(scenario);
+        bool isOffered = settings.Count == 0;
+        settings = isOffered ? OfferedChoices.Of(scenario) : settings;
+        if (NextStudy.Changes(settings, scenario).Count == 0)
+        {
+            throw new InputException($"{study.SourceFile}: found nothing to change; write `choices` into the file, each with more than one value");
+        }
+
+        NextResult? result = null;
+        _session.WithProgress("launches", NextStudy.Launches(settings, scenario), 0, added =>
+            result = NextStudy.Run(scenario, settings, isOffered, aims, GridPlan.Tolerance, Environment.ProcessorCount, () => added(1), _session.Cancellation));
+        var readout = new Readout(Settings.System(parsed.GetValue(_units), scenario.UnitSystem));
+        if (parsed.GetValue(_json))
+        {
+            using var stream = new MemoryStream();
+            NextJson.Write(result!, scenario, readout, stream);
+            _session.Output.Write(Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length));
+        }
+        else
+        {
+            _session.Output.Write(NextText.Of(result!, scenario, readout, _session.Screen));
+        }
+
+        return result!.Score.Exists ? ExitCode.Done : ExitCode.Failed;
+    }
+}
