@@ -9,8 +9,8 @@ namespace LaunchSim.Benchmarks;
 /// <summary>What each stage of one launch of a study takes, in microseconds and bytes, one stage a line.</summary>
 internal static class Stages
 {
-    private const int Rounds = 40;
-    private const double RoundSeconds = 0.06;
+    private const int Rounds = 400;
+    private const double RoundSeconds = 0.004;
 
     /// <summary>What studies ask of every launch.</summary>
     private static readonly string[] StudyKeys =

@@ -29,6 +29,7 @@ public sealed class LaunchReading : IDisposable
     private const double Rounding = 1e-9;
 
     private readonly List<LaunchEvent> _found = [];
+    private readonly Motion[] _seen = new Motion[MostAtOnce];
     private SignalReader _reader;
     private double[] _times = [], _columns = [];
     private int[] _segments = [], _gridNodes = [];
@@ -135,9 +136,9 @@ public sealed class LaunchReading : IDisposable
     public int GridRows { get; private set; }
 
     /// <summary>What happened in the launch.</summary>
-    public LaunchEvents Events => _events ??= EventReader.WithAmounts(this, Spells);
+    public LaunchEvents Events => _events ??= EventReader.All(this, Spells);
 
-    /// <summary>What happened in the launch and when, without amounts: sooner known than <see cref="Events"/>.</summary>
+    /// <summary>What happened and when, as the modes tell: without the rear slip and without amounts, but sooner known than <see cref="Events"/>.</summary>
     internal LaunchEvents Spells => _spells ??= EventReader.Spells(this, _found);
 
     /// <summary>Whether the whole car was observed at the nodes, which takes most of the time that a reading can take.</summary>
@@ -285,29 +286,21 @@ public sealed class LaunchReading : IDisposable
     /// <param name="time">Time since release, s, within the step.</param>
     public double At(Signal signal, int step, double time)
     {
-        Span<double> all = stackalloc double[SignalReader.Count];
-        if (SignalReader.InMotion(signal))
-        {
-            Motion motion = default;
-            Solution.Follow(step, new ReadOnlySpan<double>(in time), new Span<Motion>(ref motion));
-            SignalReader.Write(motion, all, 1, 0);
-        }
-        else if (signal == Signal.GripMargin)
-        {
-            Motion motion = default;
-            Solution.Follow(step, new ReadOnlySpan<double>(in time), new Span<Motion>(ref motion));
-            _reader.WriteGrip(new ReadOnlySpan<Motion>(in motion), all[(int)signal..]);
-        }
-        else if (signal == Signal.Acceleration)
+        if (signal == Signal.Acceleration)
         {
             return Solution.AccelerationAt(step, time);
         }
-        else
+
+        if (SignalReader.InMotion(signal) || signal == Signal.GripMargin)
         {
-            Solution.At(step, time, out Observation seen);
-            _reader.Write(seen, all, 1, 0);
+            Span<Motion> motion = _seen.AsSpan(0, 1);
+            Solution.Follow(step, new ReadOnlySpan<double>(in time), motion);
+            return _reader.Value(signal, motion);
         }
 
+        Span<double> all = stackalloc double[SignalReader.Count];
+        Solution.At(step, time, out Observation seen);
+        _reader.Write(seen, all, 1, 0);
         return all[(int)signal];
     }
 
@@ -341,7 +334,7 @@ public sealed class LaunchReading : IDisposable
 
     private void FollowMotion(Span<double> grip)
     {
-        Span<Motion> seen = stackalloc Motion[MostAtOnce];
+        Span<Motion> seen = _seen;
         for (int node = 0; node < Nodes;)
         {
             int step = StepOf(node), count = 1;
@@ -351,17 +344,22 @@ public sealed class LaunchReading : IDisposable
             }
 
             Solution.Follow(step, _times.AsSpan(node, count), seen[..count]);
-            for (int i = 0; i < count; i++)
-            {
-                SignalReader.Write(seen[i], _columns, _stride, node + i);
-            }
-
+            SignalReader.Write(seen[..count], _columns, _stride, node);
             if (!grip.IsEmpty)
             {
-                _reader.WriteGrip(seen[..count], grip[node..]);
+                for (int i = 0; i < count; i++)
+                {
+                    // Held here until the margins take their place.
+                    grip[node + i] = seen[i].RearLimit;
+                }
             }
 
             node += count;
+        }
+
+        if (!grip.IsEmpty)
+        {
+            _reader.WriteGrip(Room(Signal.RearLoad), Room(Signal.RearSlip), grip);
         }
 
         _read |= SignalReader.MotionMask | (grip.IsEmpty ? 0 : 1u << (int)Signal.GripMargin);
@@ -375,6 +373,6 @@ public sealed class LaunchReading : IDisposable
     }
 
     // Equal to the byte: where padding differs, a node too many does no harm.
-    private static bool Same(in Modes a, in Modes b) =>
+    internal static bool Same(in Modes a, in Modes b) =>
         MemoryMarshal.AsBytes(new ReadOnlySpan<Modes>(in a)).SequenceEqual(MemoryMarshal.AsBytes(new ReadOnlySpan<Modes>(in b)));
 }
