@@ -42,6 +42,12 @@ internal static class Stages
         Print("launch, kept", () => solution = runner.Solve(settings, solution));
         Print("all figures", () => LaunchFigures.Read(solution, settings));
         Print("study's figures", () => reader.Read(solution, settings, values));
+        Print("all of it, from car to figures", () =>
+        {
+            LaunchRunner next = LaunchRunner.Create(StandingCar.Find(car), 1e-6);
+            solution = next.Solve(settings, solution);
+            reader.Read(solution, settings, values);
+        });
         foreach (string key in StudyKeys)
         {
             using var one = new FigureReader(FigureSelection.Of(settings.Marks.Count, [key]));

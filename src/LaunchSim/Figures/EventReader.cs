@@ -24,8 +24,8 @@ internal static class EventReader
 
     /// <summary>What happened and when as the modes tell, without the rear slip and without amounts other than a shift's.</summary>
     /// <param name="launch">The launch.</param>
-    /// <param name="found">Memory for the events, which goes on holding them.</param>
-    public static LaunchEvents Spells(LaunchReading launch, List<LaunchEvent> found)
+    /// <param name="found">Receives the events.</param>
+    public static void ReadSpells(LaunchReading launch, List<LaunchEvent> found)
     {
         LaunchSolution solution = launch.Solution;
         found.Clear();
@@ -33,16 +33,9 @@ internal static class EventReader
         since.Fill(double.NaN);
         double shiftSince = double.NaN;
         int gear = 0;
-        Modes before = default;
-        for (int step = 0; step < solution.Steps; step++)
+        foreach (int step in launch.Changes)
         {
             Modes modes = solution.Modes(step);
-            if (step > 0 && LaunchReading.Same(before, modes))
-            {
-                continue;
-            }
-
-            before = modes;
             double time = solution.Step(step).Start;
             for (int i = 0; i < Watches.Length; i++)
             {
@@ -86,12 +79,11 @@ internal static class EventReader
         }
 
         Sort(found);
-        return new LaunchEvents(found);
     }
 
     /// <summary>All events with their amounts.</summary>
     /// <param name="launch">The launch.</param>
-    /// <param name="spells">What <see cref="Spells"/> found.</param>
+    /// <param name="spells">What <see cref="ReadSpells"/> found.</param>
     public static LaunchEvents All(LaunchReading launch, LaunchEvents spells)
     {
         var events = new List<LaunchEvent>(spells.Count);

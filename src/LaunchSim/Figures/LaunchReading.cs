@@ -29,13 +29,16 @@ public sealed class LaunchReading : IDisposable
     private const double Rounding = 1e-9;
 
     private readonly List<LaunchEvent> _found = [];
+    private readonly LaunchEvents _spells;
+    private readonly List<int> _changes = [];
     private readonly Motion[] _seen = new Motion[MostAtOnce];
     private SignalReader _reader;
     private double[] _times = [], _columns = [];
     private int[] _segments = [], _gridNodes = [];
     private int _stride;
     private uint _read;
-    private LaunchEvents? _spells, _events;
+    private LaunchEvents? _events;
+    private bool _hasSpells;
     private bool _disposed;
 
     /// <summary>Lays out a launch.</summary>
@@ -45,13 +48,12 @@ public sealed class LaunchReading : IDisposable
     {
         ArgumentNullException.ThrowIfNull(solution);
         ArgumentNullException.ThrowIfNull(settings);
+        _spells = new LaunchEvents(_found);
         Open(solution, settings);
     }
 
     /// <summary>Memory for readings to come: <see cref="Open"/> comes first.</summary>
-    internal LaunchReading()
-    {
-    }
+    internal LaunchReading() => _spells = new LaunchEvents(_found);
 
     /// <summary>Lays out another launch in the same memory.</summary>
     internal void Open(LaunchSolution solution, RunSettings settings)
@@ -62,7 +64,7 @@ public sealed class LaunchReading : IDisposable
         GridRows = solution.Steps == 0 ? 0 : SampleGrid.Rows(Duration, Grid);
         _reader = new SignalReader(solution.Car);
         _read = 0;
-        _spells = null;
+        _hasSpells = false;
         _events = null;
         int most = (2 * solution.Steps) + GridRows;
         if (most > _times.Length || GridRows > _gridNodes.Length)
@@ -82,6 +84,7 @@ public sealed class LaunchReading : IDisposable
     {
         LaunchSolution solution = Solution;
         Nodes = 0;
+        _changes.Clear();
         int row = 0;
         double rowTime = 0;
         Modes before = default;
@@ -94,6 +97,7 @@ public sealed class LaunchReading : IDisposable
             if (step == 0 || !Same(before, modes))
             {
                 AddNode(start);
+                _changes.Add(step);
             }
 
             // A grid instant on a joint shows the values after a jump.
@@ -139,7 +143,19 @@ public sealed class LaunchReading : IDisposable
     public LaunchEvents Events => _events ??= EventReader.All(this, Spells);
 
     /// <summary>What happened and when, as the modes tell: without the rear slip and without amounts, but sooner known than <see cref="Events"/>.</summary>
-    internal LaunchEvents Spells => _spells ??= EventReader.Spells(this, _found);
+    internal LaunchEvents Spells
+    {
+        get
+        {
+            if (!_hasSpells)
+            {
+                EventReader.ReadSpells(this, _found);
+                _hasSpells = true;
+            }
+
+            return _spells;
+        }
+    }
 
     /// <summary>Whether the whole car was observed at the nodes, which takes most of the time that a reading can take.</summary>
     internal bool ObservedWhole => _read == AllSignals;
@@ -212,7 +228,9 @@ public sealed class LaunchReading : IDisposable
     /// <param name="from">Start of the window, s.</param>
     /// <param name="to">Its end, s; beyond the run's end, the run's end.</param>
     public Extremum Smallest(Signal signal, double from = 0, double to = double.PositiveInfinity) =>
-        ExtremumSearch.Find(this, signal, -1, from, to);
+        signal == Signal.GripMargin && !Has(signal) && from <= 0 && to >= Duration
+            ? ExtremumSearch.FindIn(this, GripSearch.NearLowest(this, Room(signal)), signal, -1, 0, double.PositiveInfinity)
+            : ExtremumSearch.Find(this, signal, -1, from, to);
 
     /// <summary>The smallest value from an extremum to the end of the run; at a jump only what comes after it.</summary>
     /// <param name="signal">Which.</param>
@@ -274,6 +292,9 @@ public sealed class LaunchReading : IDisposable
         ArrayPool<int>.Shared.Return(_gridNodes);
     }
 
+    /// <summary>The steps that begin with other modes than the step before them held, the first step included.</summary>
+    internal List<int> Changes => _changes;
+
     /// <summary>The step between a node and the next; negative at a joint of two modes and behind the last node.</summary>
     internal ReadOnlySpan<int> Segments => _segments.AsSpan(0, Nodes);
 
@@ -320,11 +341,7 @@ public sealed class LaunchReading : IDisposable
     {
         if (SignalReader.InMotion(signal))
         {
-            FollowMotion(null);
-        }
-        else if (signal == Signal.GripMargin)
-        {
-            FollowMotion(Room(signal));
+            FollowMotion();
         }
         else
         {
@@ -332,7 +349,7 @@ public sealed class LaunchReading : IDisposable
         }
     }
 
-    private void FollowMotion(Span<double> grip)
+    private void FollowMotion()
     {
         Span<Motion> seen = _seen;
         for (int node = 0; node < Nodes;)
@@ -345,24 +362,10 @@ public sealed class LaunchReading : IDisposable
 
             Solution.Follow(step, _times.AsSpan(node, count), seen[..count]);
             SignalReader.Write(seen[..count], _columns, _stride, node);
-            if (!grip.IsEmpty)
-            {
-                for (int i = 0; i < count; i++)
-                {
-                    // Held here until the margins take their place.
-                    grip[node + i] = seen[i].RearLimit;
-                }
-            }
-
             node += count;
         }
 
-        if (!grip.IsEmpty)
-        {
-            _reader.WriteGrip(Room(Signal.RearLoad), Room(Signal.RearSlip), grip);
-        }
-
-        _read |= SignalReader.MotionMask | (grip.IsEmpty ? 0 : 1u << (int)Signal.GripMargin);
+        _read |= SignalReader.MotionMask;
     }
 
     private void AddNode(double time)
@@ -373,6 +376,6 @@ public sealed class LaunchReading : IDisposable
     }
 
     // Equal to the byte: where padding differs, a node too many does no harm.
-    internal static bool Same(in Modes a, in Modes b) =>
+    private static bool Same(in Modes a, in Modes b) =>
         MemoryMarshal.AsBytes(new ReadOnlySpan<Modes>(in a)).SequenceEqual(MemoryMarshal.AsBytes(new ReadOnlySpan<Modes>(in b)));
 }

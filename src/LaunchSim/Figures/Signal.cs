@@ -100,9 +100,12 @@ internal readonly struct SignalReader(StandingCar car)
 
     private const double LeastLoadShare = 0.05;
 
-    private readonly double _leastLoad = LeastLoadShare * car.Standing.RearLoad;
+    private readonly double _leastLoad = LeastRearLoad(car);
     private readonly double _rearFreeRadius = car.Model.RearTire.FreeRadius;
     private readonly TireCurvePair _curves = new(car.Model.RearTire.Curve, car.Model.RearTire.Curve);
+
+    /// <summary>Rear tyre load, axle, N, at and below which there is no grip margin.</summary>
+    public static double LeastRearLoad(StandingCar car) => LeastLoadShare * car.Standing.RearLoad;
 
     /// <summary>Whether places and speeds alone tell a signal.</summary>
     public static bool InMotion(Signal signal) => (MotionMask & (1u << (int)signal)) != 0;
@@ -179,22 +182,6 @@ internal readonly struct SignalReader(StandingCar car)
             default:
                 Vector128<double> curve = _curves.At(Vector128.Create(Math.Abs(motion.RearSlipRatio)));
                 return Margin(motion.RearLoad, motion.RearLimit, curve[0]);
-        }
-    }
-
-    /// <summary>Turns available grips into grip margins, two at a time as the slip curve is evaluated.</summary>
-    /// <param name="loads">Rear tyre loads, N.</param>
-    /// <param name="slips">Amounts of the rear slip ratio; the curve is as odd as its argument.</param>
-    /// <param name="margins">Available grip μ·F_z, N; receives the margins.</param>
-    public void WriteGrip(ReadOnlySpan<double> loads, ReadOnlySpan<double> slips, Span<double> margins)
-    {
-        for (int i = 0; i < margins.Length; i += 2)
-        {
-            int next = Math.Min(i + 1, margins.Length - 1);
-            Vector128<double> curves = _curves.At(Vector128.Create(slips[i], slips[next]));
-            double last = margins[next];
-            margins[i] = Margin(loads[i], margins[i], curves[0]);
-            margins[next] = Margin(loads[next], last, curves[1]);
         }
     }
 
