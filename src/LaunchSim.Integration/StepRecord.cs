@@ -84,6 +84,21 @@ public sealed class StepRecord
         DenseStep.Evaluate(_coefficients.AsSpan(index * block, block), _stride, (t - _starts[index]) / _sizes[index], y);
     }
 
+    /// <summary>The first states at instants of one step: to the same bits as one by one.</summary>
+    /// <param name="index">The step.</param>
+    /// <param name="t">The independent variable, within the step.</param>
+    /// <param name="count">How many states, from the first.</param>
+    /// <param name="y">Receives the states, <paramref name="count"/> for each instant.</param>
+    public void At(int index, ReadOnlySpan<double> t, int count, Span<double> y)
+    {
+        ReadOnlySpan<double> r = _coefficients.AsSpan(index * 5 * _stride, 5 * _stride);
+        double start = _starts[index], size = _sizes[index];
+        for (int i = 0; i < t.Length; i++)
+        {
+            DenseStep.Evaluate(r, _stride, (t[i] - start) / size, y.Slice(i * count, count));
+        }
+    }
+
     /// <summary>The slope of one state's polynomial by step <paramref name="index"/>.</summary>
     /// <param name="index">The step.</param>
     /// <param name="state">Which state.</param>

@@ -9,8 +9,8 @@ namespace LaunchSim.Benchmarks;
 /// <summary>What each stage of one launch of a study takes, in microseconds and bytes, one stage a line.</summary>
 internal static class Stages
 {
-    private const int Rounds = 40;
-    private const double RoundSeconds = 0.06;
+    private const int Rounds = 400;
+    private const double RoundSeconds = 0.004;
 
     /// <summary>What studies ask of every launch.</summary>
     private static readonly string[] StudyKeys =
@@ -42,6 +42,12 @@ internal static class Stages
         Print("launch, kept", () => solution = runner.Solve(settings, solution));
         Print("all figures", () => LaunchFigures.Read(solution, settings));
         Print("study's figures", () => reader.Read(solution, settings, values));
+        Print("all of it, from car to figures", () =>
+        {
+            LaunchRunner next = LaunchRunner.Create(StandingCar.Find(car), 1e-6);
+            solution = next.Solve(settings, solution);
+            reader.Read(solution, settings, values);
+        });
         foreach (string key in StudyKeys)
         {
             using var one = new FigureReader(FigureSelection.Of(settings.Marks.Count, [key]));

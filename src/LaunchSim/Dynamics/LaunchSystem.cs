@@ -58,6 +58,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     private readonly double _halfPerSpring = 0.5 / model.SpringRate;
     private readonly double _halfPerFrontSpring = 0.5 / model.FrontSpringRate;
     private readonly double _standingTravel = model.Standing.FrontTravel;
+    private readonly (double Sin, double Cos) _standingPitch = Math.SinCos(model.Standing.Pitch);
     private double _freeAcceleration, _compliance, _markPlace, _markSample, _markEnd;
 
     /// <summary>The modes now in force.</summary>
@@ -323,7 +324,7 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
         Standing standing = m.Standing;
         ref readonly Instant now = ref Now;
         double sin = now.Sin, cos = now.Cos;
-        (double sinStanding, double cosStanding) = Math.SinCos(standing.Pitch);
+        (double sinStanding, double cosStanding) = _standingPitch;
         double z = y[StateLayout.Z] - standing.Z;
         double frontZ = m.FrontZ + standing.FrontTravel;
         double frontTravel = y[StateLayout.FrontTravel];
@@ -413,17 +414,17 @@ public struct LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
     /// <see cref="Evaluate"/> and <see cref="Observe"/>.
     /// </summary>
     /// <param name="states">One state after another, each of <paramref name="stride"/> numbers.</param>
-    /// <param name="stride">Length of a state, at least <see cref="StateLayout.Count"/>.</param>
+    /// <param name="stride">Length of a state, at least <see cref="StateLayout.MotionCount"/>.</param>
     /// <param name="seen">Receives what is seen of each.</param>
     public void Follow(ReadOnlySpan<double> states, int stride, Span<Motion> seen)
     {
         LaunchModel m = _model;
         Standing standing = m.Standing;
-        (double sinStanding, double cosStanding) = Math.SinCos(standing.Pitch);
+        (double sinStanding, double cosStanding) = _standingPitch;
         double frontZ = m.FrontZ + standing.FrontTravel;
         for (int i = 0; i < seen.Length; i++)
         {
-            ReadOnlySpan<double> y = states.Slice(i * stride, StateLayout.Count);
+            ReadOnlySpan<double> y = states.Slice(i * stride, StateLayout.MotionCount);
             ref Motion motion = ref seen[i];
             SineAndCosine(y, out double sin, out double cos, out double linkageSin, out double linkageCos);
             _linkage.Pose(linkageSin, linkageCos, out LinkagePose pose);

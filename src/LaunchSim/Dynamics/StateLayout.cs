@@ -63,6 +63,9 @@ public static class StateLayout
     /// <summary>Number of states.</summary>
     public const int Count = 19;
 
+    /// <summary>Number of states, from the first, that <see cref="Motion"/> needs, rounded up to whole registers.</summary>
+    public const int MotionCount = 16;
+
     /// <summary>
     /// Scale of each state, in its own unit: what counts as one in a launch that puts about <see cref="FullEnergy"/> into
     /// the car. Chosen so that the energy residual stays well under the tolerance's share of the work.

@@ -35,7 +35,7 @@ internal static class AccelerationSearch
             slack = Math.Max(LeastSlack * Math.Abs(largest), Times * widest);
             for (int node = 0; node < values.Length; node++)
             {
-                if (!(Possible(launch.Segments, values, node) < largest - slack))
+                if (!(ExtremumSearch.Possible(launch.Segments, values, node) < largest - slack))
                 {
                     widest = Math.Max(widest, Correct(launch, values, right, node));
                 }
@@ -62,16 +62,6 @@ internal static class AccelerationSearch
             solution.Slopes(step, StateLayout.XRate, times.Slice(node, count), values.Slice(node, count));
             node += count;
         }
-    }
-
-    /// <summary>The most that a node's surroundings may hold, as the search for extrema reckons it.</summary>
-    private static double Possible(ReadOnlySpan<int> segments, ReadOnlySpan<double> values, int node)
-    {
-        double here = values[node];
-        double before = node > 0 && segments[node - 1] >= 0 ? values[node - 1] : double.NegativeInfinity;
-        double after = segments[node] >= 0 ? values[node + 1] : double.NegativeInfinity;
-        double above = Math.Min(here - before, here - after);
-        return above > 0 ? here + (ExtremumSearch.Caution * above) : here;
     }
 
     /// <summary>Asks the equations of motion at a node and its neighbours, and says by how much the slopes were wrong.</summary>

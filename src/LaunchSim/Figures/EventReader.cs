@@ -8,24 +8,24 @@ internal static class EventReader
 {
     private static readonly Watch[] Watches =
     [
-        new(LaunchEventKind.RearTopStop, m => m.RearTop != ContactMode.Apart, Signal.RearTopForce),
-        new(LaunchEventKind.RearBottomStop, m => m.RearBottom != ContactMode.Apart, Signal.RearBottomForce),
-        new(LaunchEventKind.FrontTopStop, m => m.FrontTop != ContactMode.Apart, Signal.FrontTopForce),
-        new(LaunchEventKind.FrontBottomStop, m => m.FrontBottom != ContactMode.Apart, Signal.FrontBottomForce),
-        new(LaunchEventKind.FrontTireOff, m => m.FrontTire != ContactMode.Pressing, Signal.FrontClearance),
-        new(LaunchEventKind.RearTireOff, m => m.RearTire != ContactMode.Pressing, Signal.RearClearance),
-        new(LaunchEventKind.RearSpringLoose, m => m.RearSpringLoose, null),
-        new(LaunchEventKind.FrontSpringLoose, m => m.FrontSpringLoose, null),
-        new(LaunchEventKind.WheelieBar, m => m.WheelieBar != ContactMode.Apart, Signal.WheelieBar),
-        new(LaunchEventKind.ClutchLocked, m => !m.Shifting && m.Clutch == ClutchMode.Locked, null),
-        new(LaunchEventKind.RearGripFloor, m => m.RearOnFloor, null),
-        new(LaunchEventKind.FrontGripFloor, m => m.FrontOnFloor, null),
+        new(LaunchEventKind.RearTopStop, (in Modes m) => m.RearTop != ContactMode.Apart, Signal.RearTopForce),
+        new(LaunchEventKind.RearBottomStop, (in Modes m) => m.RearBottom != ContactMode.Apart, Signal.RearBottomForce),
+        new(LaunchEventKind.FrontTopStop, (in Modes m) => m.FrontTop != ContactMode.Apart, Signal.FrontTopForce),
+        new(LaunchEventKind.FrontBottomStop, (in Modes m) => m.FrontBottom != ContactMode.Apart, Signal.FrontBottomForce),
+        new(LaunchEventKind.FrontTireOff, (in Modes m) => m.FrontTire != ContactMode.Pressing, Signal.FrontClearance),
+        new(LaunchEventKind.RearTireOff, (in Modes m) => m.RearTire != ContactMode.Pressing, Signal.RearClearance),
+        new(LaunchEventKind.RearSpringLoose, (in Modes m) => m.RearSpringLoose, null),
+        new(LaunchEventKind.FrontSpringLoose, (in Modes m) => m.FrontSpringLoose, null),
+        new(LaunchEventKind.WheelieBar, (in Modes m) => m.WheelieBar != ContactMode.Apart, Signal.WheelieBar),
+        new(LaunchEventKind.ClutchLocked, (in Modes m) => !m.Shifting && m.Clutch == ClutchMode.Locked, null),
+        new(LaunchEventKind.RearGripFloor, (in Modes m) => m.RearOnFloor, null),
+        new(LaunchEventKind.FrontGripFloor, (in Modes m) => m.FrontOnFloor, null),
     ];
 
-    /// <summary>What happened and when, without amounts other than a shift's.</summary>
+    /// <summary>What happened and when as the modes tell, without the rear slip and without amounts other than a shift's.</summary>
     /// <param name="launch">The launch.</param>
-    /// <param name="found">Memory for the events, which goes on holding them.</param>
-    public static LaunchEvents Spells(LaunchReading launch, List<LaunchEvent> found)
+    /// <param name="found">Receives the events.</param>
+    public static void ReadSpells(LaunchReading launch, List<LaunchEvent> found)
     {
         LaunchSolution solution = launch.Solution;
         found.Clear();
@@ -33,7 +33,7 @@ internal static class EventReader
         since.Fill(double.NaN);
         double shiftSince = double.NaN;
         int gear = 0;
-        for (int step = 0; step < solution.Steps; step++)
+        foreach (int step in launch.Changes)
         {
             Modes modes = solution.Modes(step);
             double time = solution.Step(step).Start;
@@ -78,15 +78,13 @@ internal static class EventReader
             found.Add(new(LaunchEventKind.Shift, shiftSince, null, gear + 2, null));
         }
 
-        AddSlip(launch, found);
-
-        // By time, and at one time in the order of the kinds, so that the list is the same whatever read it.
-        found.Sort((a, b) => a.Time != b.Time ? a.Time.CompareTo(b.Time) : a.Kind.CompareTo(b.Kind));
-        return new LaunchEvents(found);
+        Sort(found);
     }
 
-    /// <summary>The same events with their amounts.</summary>
-    public static LaunchEvents WithAmounts(LaunchReading launch, LaunchEvents spells)
+    /// <summary>All events with their amounts.</summary>
+    /// <param name="launch">The launch.</param>
+    /// <param name="spells">What <see cref="ReadSpells"/> found.</param>
+    public static LaunchEvents All(LaunchReading launch, LaunchEvents spells)
     {
         var events = new List<LaunchEvent>(spells.Count);
         foreach (LaunchEvent spell in spells)
@@ -94,6 +92,8 @@ internal static class EventReader
             events.Add(WithAmount(launch, spell));
         }
 
+        AddSlip(launch, events);
+        Sort(events);
         return new LaunchEvents(events);
     }
 
@@ -111,11 +111,6 @@ internal static class EventReader
 
     private static Signal? AmountOf(LaunchEventKind kind)
     {
-        if (kind == LaunchEventKind.RearSlipPastPeak)
-        {
-            return Signal.RearSlip;
-        }
-
         foreach (Watch watch in Watches)
         {
             if (watch.Kind == kind)
@@ -127,16 +122,24 @@ internal static class EventReader
         return null;
     }
 
+    /// <summary>By time, and at one time in the order of the kinds, so that the list is the same whatever read it.</summary>
+    private static void Sort(List<LaunchEvent> events) =>
+        events.Sort((a, b) => a.Time != b.Time ? a.Time.CompareTo(b.Time) : a.Kind.CompareTo(b.Kind));
+
     private static void AddSlip(LaunchReading launch, List<LaunchEvent> found)
     {
         double peak = launch.Solution.Car.Model.RearTire.PeakSlip;
         int node = 0;
         while (launch.NextAbove(Signal.RearSlip, peak, ref node, out (double From, double To) spell))
         {
-            found.Add(new(LaunchEventKind.RearSlipPastPeak, spell.From, double.IsNaN(spell.To) ? null : spell.To, null, null));
+            double? until = double.IsNaN(spell.To) ? null : spell.To;
+            Extremum largest = launch.Largest(Signal.RearSlip, spell.From, until ?? double.PositiveInfinity);
+            found.Add(new(LaunchEventKind.RearSlipPastPeak, spell.From, until, largest.Value, largest.Time));
         }
     }
 
+    private delegate bool Condition(in Modes modes);
+
     /// <summary>A kind of event, the mode in which it holds, and the signal whose largest value is its amount.</summary>
-    private readonly record struct Watch(LaunchEventKind Kind, Func<Modes, bool> Holds, Signal? Amount);
+    private readonly record struct Watch(LaunchEventKind Kind, Condition Holds, Signal? Amount);
 }

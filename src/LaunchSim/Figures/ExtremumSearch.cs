@@ -12,7 +12,7 @@ internal static class ExtremumSearch
     private const double Tolerance = 1e-8;
 
     // A parabola through three nodes tells how much may be hidden to within a factor that this more than covers.
-    public const double Caution = 4;
+    private const double Caution = 4;
 
     // As a share of the way to the next node: where the end of a mode is compared with the mode's inside.
     private const double Probe = 1e-3;
@@ -91,6 +91,16 @@ internal static class ExtremumSearch
         }
 
         return new Extremum(sign * best, bestTime, bestStep);
+    }
+
+    /// <summary>The most that a node's surroundings may hold: its own value, or what a parabola says may be hidden beside it.</summary>
+    public static double Possible(ReadOnlySpan<int> segments, ReadOnlySpan<double> values, int node)
+    {
+        double here = values[node];
+        double before = node > 0 && segments[node - 1] >= 0 ? values[node - 1] : double.NegativeInfinity;
+        double after = segments[node] >= 0 ? values[node + 1] : double.NegativeInfinity;
+        double above = Math.Min(here - before, here - after);
+        return above > 0 ? here + (Caution * above) : here;
     }
 
     /// <summary>First and last node within a window; the first above the last when there is none.</summary>

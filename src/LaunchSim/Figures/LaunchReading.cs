@@ -29,12 +29,16 @@ public sealed class LaunchReading : IDisposable
     private const double Rounding = 1e-9;
 
     private readonly List<LaunchEvent> _found = [];
+    private readonly LaunchEvents _spells;
+    private readonly List<int> _changes = [];
+    private readonly Motion[] _seen = new Motion[MostAtOnce];
     private SignalReader _reader;
     private double[] _times = [], _columns = [];
     private int[] _segments = [], _gridNodes = [];
     private int _stride;
     private uint _read;
-    private LaunchEvents? _spells, _events;
+    private LaunchEvents? _events;
+    private bool _hasSpells;
     private bool _disposed;
 
     /// <summary>Lays out a launch.</summary>
@@ -44,13 +48,12 @@ public sealed class LaunchReading : IDisposable
     {
         ArgumentNullException.ThrowIfNull(solution);
         ArgumentNullException.ThrowIfNull(settings);
+        _spells = new LaunchEvents(_found);
         Open(solution, settings);
     }
 
     /// <summary>Memory for readings to come: <see cref="Open"/> comes first.</summary>
-    internal LaunchReading()
-    {
-    }
+    internal LaunchReading() => _spells = new LaunchEvents(_found);
 
     /// <summary>Lays out another launch in the same memory.</summary>
     internal void Open(LaunchSolution solution, RunSettings settings)
@@ -61,7 +64,7 @@ public sealed class LaunchReading : IDisposable
         GridRows = solution.Steps == 0 ? 0 : SampleGrid.Rows(Duration, Grid);
         _reader = new SignalReader(solution.Car);
         _read = 0;
-        _spells = null;
+        _hasSpells = false;
         _events = null;
         int most = (2 * solution.Steps) + GridRows;
         if (most > _times.Length || GridRows > _gridNodes.Length)
@@ -81,6 +84,7 @@ public sealed class LaunchReading : IDisposable
     {
         LaunchSolution solution = Solution;
         Nodes = 0;
+        _changes.Clear();
         int row = 0;
         double rowTime = 0;
         Modes before = default;
@@ -93,6 +97,7 @@ public sealed class LaunchReading : IDisposable
             if (step == 0 || !Same(before, modes))
             {
                 AddNode(start);
+                _changes.Add(step);
             }
 
             // A grid instant on a joint shows the values after a jump.
@@ -135,10 +140,22 @@ public sealed class LaunchReading : IDisposable
     public int GridRows { get; private set; }
 
     /// <summary>What happened in the launch.</summary>
-    public LaunchEvents Events => _events ??= EventReader.WithAmounts(this, Spells);
+    public LaunchEvents Events => _events ??= EventReader.All(this, Spells);
 
-    /// <summary>What happened in the launch and when, without amounts: sooner known than <see cref="Events"/>.</summary>
-    internal LaunchEvents Spells => _spells ??= EventReader.Spells(this, _found);
+    /// <summary>What happened and when, as the modes tell: without the rear slip and without amounts, but sooner known than <see cref="Events"/>.</summary>
+    internal LaunchEvents Spells
+    {
+        get
+        {
+            if (!_hasSpells)
+            {
+                EventReader.ReadSpells(this, _found);
+                _hasSpells = true;
+            }
+
+            return _spells;
+        }
+    }
 
     /// <summary>Whether the whole car was observed at the nodes, which takes most of the time that a reading can take.</summary>
     internal bool ObservedWhole => _read == AllSignals;
@@ -211,7 +228,9 @@ public sealed class LaunchReading : IDisposable
     /// <param name="from">Start of the window, s.</param>
     /// <param name="to">Its end, s; beyond the run's end, the run's end.</param>
     public Extremum Smallest(Signal signal, double from = 0, double to = double.PositiveInfinity) =>
-        ExtremumSearch.Find(this, signal, -1, from, to);
+        signal == Signal.GripMargin && !Has(signal) && from <= 0 && to >= Duration
+            ? ExtremumSearch.FindIn(this, GripSearch.NearLowest(this, Room(signal)), signal, -1, 0, double.PositiveInfinity)
+            : ExtremumSearch.Find(this, signal, -1, from, to);
 
     /// <summary>The smallest value from an extremum to the end of the run; at a jump only what comes after it.</summary>
     /// <param name="signal">Which.</param>
@@ -273,6 +292,9 @@ public sealed class LaunchReading : IDisposable
         ArrayPool<int>.Shared.Return(_gridNodes);
     }
 
+    /// <summary>The steps that begin with other modes than the step before them held, the first step included.</summary>
+    internal List<int> Changes => _changes;
+
     /// <summary>The step between a node and the next; negative at a joint of two modes and behind the last node.</summary>
     internal ReadOnlySpan<int> Segments => _segments.AsSpan(0, Nodes);
 
@@ -285,29 +307,21 @@ public sealed class LaunchReading : IDisposable
     /// <param name="time">Time since release, s, within the step.</param>
     public double At(Signal signal, int step, double time)
     {
-        Span<double> all = stackalloc double[SignalReader.Count];
-        if (SignalReader.InMotion(signal))
-        {
-            Motion motion = default;
-            Solution.Follow(step, new ReadOnlySpan<double>(in time), new Span<Motion>(ref motion));
-            SignalReader.Write(motion, all, 1, 0);
-        }
-        else if (signal == Signal.GripMargin)
-        {
-            Motion motion = default;
-            Solution.Follow(step, new ReadOnlySpan<double>(in time), new Span<Motion>(ref motion));
-            _reader.WriteGrip(new ReadOnlySpan<Motion>(in motion), all[(int)signal..]);
-        }
-        else if (signal == Signal.Acceleration)
+        if (signal == Signal.Acceleration)
         {
             return Solution.AccelerationAt(step, time);
         }
-        else
+
+        if (SignalReader.InMotion(signal) || signal == Signal.GripMargin)
         {
-            Solution.At(step, time, out Observation seen);
-            _reader.Write(seen, all, 1, 0);
+            Span<Motion> motion = _seen.AsSpan(0, 1);
+            Solution.Follow(step, new ReadOnlySpan<double>(in time), motion);
+            return _reader.Value(signal, motion);
         }
 
+        Span<double> all = stackalloc double[SignalReader.Count];
+        Solution.At(step, time, out Observation seen);
+        _reader.Write(seen, all, 1, 0);
         return all[(int)signal];
     }
 
@@ -327,11 +341,7 @@ public sealed class LaunchReading : IDisposable
     {
         if (SignalReader.InMotion(signal))
         {
-            FollowMotion(null);
-        }
-        else if (signal == Signal.GripMargin)
-        {
-            FollowMotion(Room(signal));
+            FollowMotion();
         }
         else
         {
@@ -339,9 +349,9 @@ public sealed class LaunchReading : IDisposable
         }
     }
 
-    private void FollowMotion(Span<double> grip)
+    private void FollowMotion()
     {
-        Span<Motion> seen = stackalloc Motion[MostAtOnce];
+        Span<Motion> seen = _seen;
         for (int node = 0; node < Nodes;)
         {
             int step = StepOf(node), count = 1;
@@ -351,20 +361,11 @@ public sealed class LaunchReading : IDisposable
             }
 
             Solution.Follow(step, _times.AsSpan(node, count), seen[..count]);
-            for (int i = 0; i < count; i++)
-            {
-                SignalReader.Write(seen[i], _columns, _stride, node + i);
-            }
-
-            if (!grip.IsEmpty)
-            {
-                _reader.WriteGrip(seen[..count], grip[node..]);
-            }
-
+            SignalReader.Write(seen[..count], _columns, _stride, node);
             node += count;
         }
 
-        _read |= SignalReader.MotionMask | (grip.IsEmpty ? 0 : 1u << (int)Signal.GripMargin);
+        _read |= SignalReader.MotionMask;
     }
 
     private void AddNode(double time)

@@ -100,51 +100,93 @@ internal readonly struct SignalReader(StandingCar car)
 
     private const double LeastLoadShare = 0.05;
 
-    private readonly double _leastLoad = LeastLoadShare * car.Standing.RearLoad;
+    private readonly double _leastLoad = LeastRearLoad(car);
     private readonly double _rearFreeRadius = car.Model.RearTire.FreeRadius;
     private readonly TireCurvePair _curves = new(car.Model.RearTire.Curve, car.Model.RearTire.Curve);
+
+    /// <summary>Rear tyre load, axle, N, at and below which there is no grip margin.</summary>
+    public static double LeastRearLoad(StandingCar car) => LeastLoadShare * car.Standing.RearLoad;
 
     /// <summary>Whether places and speeds alone tell a signal.</summary>
     public static bool InMotion(Signal signal) => (MotionMask & (1u << (int)signal)) != 0;
 
-    /// <summary>Writes the signals of <see cref="MotionMask"/> at one place of their columns.</summary>
+    /// <summary>Writes the signals of <see cref="MotionMask"/> from one place of their columns on.</summary>
     /// <param name="seen">What is seen.</param>
     /// <param name="columns">All columns, one after another.</param>
     /// <param name="stride">Length of a column.</param>
     /// <param name="at">Place within the column.</param>
-    public static void Write(in Motion seen, Span<double> columns, int stride, int at)
+    public static void Write(ReadOnlySpan<Motion> seen, Span<double> columns, int stride, int at)
     {
-        columns[((int)Signal.FrontRise * stride) + at] = seen.FrontRise;
-        columns[((int)Signal.RearRise * stride) + at] = seen.RearRise;
-        columns[((int)Signal.FrontGap * stride) + at] = -seen.FrontTravel;
-        columns[((int)Signal.Separation * stride) + at] = seen.Separation;
-        columns[((int)Signal.RearLoad * stride) + at] = Math.Max(0, seen.RearLoad);
-        columns[((int)Signal.RearSlip * stride) + at] = Math.Abs(seen.RearSlipRatio);
-        columns[((int)Signal.RearTopForce * stride) + at] = seen.RearTopForce;
-        columns[((int)Signal.RearBottomForce * stride) + at] = seen.RearBottomForce;
-        columns[((int)Signal.FrontTopForce * stride) + at] = seen.FrontTopForce;
-        columns[((int)Signal.FrontBottomForce * stride) + at] = seen.FrontBottomForce;
-        columns[((int)Signal.RearPlace * stride) + at] = seen.RearWheelPlace;
-        columns[((int)Signal.Pitch * stride) + at] = seen.Pitch;
-    }
-
-    /// <summary>Writes the grip margin of each motion, two at a time as the slip curve is evaluated.</summary>
-    /// <param name="seen">What is seen.</param>
-    /// <param name="margins">Receives the margins; at least as long.</param>
-    public void WriteGrip(ReadOnlySpan<Motion> seen, Span<double> margins)
-    {
-        for (int i = 0; i < seen.Length; i += 2)
+        Span<double> frontRise = columns.Slice(((int)Signal.FrontRise * stride) + at, seen.Length);
+        Span<double> rearRise = columns.Slice(((int)Signal.RearRise * stride) + at, seen.Length);
+        Span<double> frontGap = columns.Slice(((int)Signal.FrontGap * stride) + at, seen.Length);
+        Span<double> separation = columns.Slice(((int)Signal.Separation * stride) + at, seen.Length);
+        Span<double> rearLoad = columns.Slice(((int)Signal.RearLoad * stride) + at, seen.Length);
+        Span<double> rearSlip = columns.Slice(((int)Signal.RearSlip * stride) + at, seen.Length);
+        Span<double> rearTopForce = columns.Slice(((int)Signal.RearTopForce * stride) + at, seen.Length);
+        Span<double> rearBottomForce = columns.Slice(((int)Signal.RearBottomForce * stride) + at, seen.Length);
+        Span<double> frontTopForce = columns.Slice(((int)Signal.FrontTopForce * stride) + at, seen.Length);
+        Span<double> frontBottomForce = columns.Slice(((int)Signal.FrontBottomForce * stride) + at, seen.Length);
+        Span<double> rearPlace = columns.Slice(((int)Signal.RearPlace * stride) + at, seen.Length);
+        Span<double> pitch = columns.Slice(((int)Signal.Pitch * stride) + at, seen.Length);
+        for (int i = 0; i < seen.Length; i++)
         {
-            int next = Math.Min(i + 1, seen.Length - 1);
-            Vector128<double> curves = _curves.At(Vector128.Create(seen[i].RearSlipRatio, seen[next].RearSlipRatio));
-            margins[i] = Margin(seen[i], curves[0]);
-            margins[next] = Margin(seen[next], curves[1]);
+            ref readonly Motion motion = ref seen[i];
+            frontRise[i] = motion.FrontRise;
+            rearRise[i] = motion.RearRise;
+            frontGap[i] = -motion.FrontTravel;
+            separation[i] = motion.Separation;
+            rearLoad[i] = Math.Max(0, motion.RearLoad);
+            rearSlip[i] = Math.Abs(motion.RearSlipRatio);
+            rearTopForce[i] = motion.RearTopForce;
+            rearBottomForce[i] = motion.RearBottomForce;
+            frontTopForce[i] = motion.FrontTopForce;
+            frontBottomForce[i] = motion.FrontBottomForce;
+            rearPlace[i] = motion.RearWheelPlace;
+            pitch[i] = motion.Pitch;
         }
     }
 
-    private double Margin(in Motion seen, double curve) => seen.RearLoad > _leastLoad
-        ? 1 - (Math.Abs(seen.RearLimit * curve) / seen.RearLimit)
-        : double.PositiveInfinity;
+    /// <summary>One of the signals of <see cref="MotionMask"/>, or the grip margin.</summary>
+    /// <param name="signal">Which.</param>
+    /// <param name="seen">What is seen, one motion.</param>
+    public double Value(Signal signal, ReadOnlySpan<Motion> seen)
+    {
+        ref readonly Motion motion = ref seen[0];
+        switch (signal)
+        {
+            case Signal.FrontRise:
+                return motion.FrontRise;
+            case Signal.RearRise:
+                return motion.RearRise;
+            case Signal.FrontGap:
+                return -motion.FrontTravel;
+            case Signal.Separation:
+                return motion.Separation;
+            case Signal.RearLoad:
+                return Math.Max(0, motion.RearLoad);
+            case Signal.RearSlip:
+                return Math.Abs(motion.RearSlipRatio);
+            case Signal.RearTopForce:
+                return motion.RearTopForce;
+            case Signal.RearBottomForce:
+                return motion.RearBottomForce;
+            case Signal.FrontTopForce:
+                return motion.FrontTopForce;
+            case Signal.FrontBottomForce:
+                return motion.FrontBottomForce;
+            case Signal.RearPlace:
+                return motion.RearWheelPlace;
+            case Signal.Pitch:
+                return motion.Pitch;
+            default:
+                Vector128<double> curve = _curves.At(Vector128.Create(Math.Abs(motion.RearSlipRatio)));
+                return Margin(motion.RearLoad, motion.RearLimit, curve[0]);
+        }
+    }
+
+    private double Margin(double load, double limit, double curve) =>
+        load > _leastLoad ? 1 - (Math.Abs(limit * curve) / limit) : double.PositiveInfinity;
 
     /// <summary>Writes all signals at one place of their columns.</summary>
     /// <param name="seen">The observation.</param>

@@ -55,7 +55,7 @@ public abstract class LaunchRunner
 
     /// <summary>Solves a launch and keeps its course.</summary>
     /// <param name="settings">Duration, marks and sample; the tolerance is the runner's own.</param>
-    /// <param name="reuse">An earlier solution of this runner whose memory may be overwritten, or null.</param>
+    /// <param name="reuse">An earlier solution, of this or any other car, whose memory is overwritten and which is not to be used any more; or null.</param>
     /// <param name="cancellation">Asked once a step.</param>
     public abstract LaunchSolution Solve(RunSettings settings, LaunchSolution? reuse = null, CancellationToken cancellation = default);
 
@@ -208,8 +208,8 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
     public override LaunchSolution Solve(RunSettings settings, LaunchSolution? reuse = null, CancellationToken cancellation = default)
     {
         var solution = reuse as ClosedLaunchSolution<TLinkage, TFrontDamper, TRearDamper, TDriveline>
-            ?? new ClosedLaunchSolution<TLinkage, TFrontDamper, TRearDamper, TDriveline>(Car, _probe);
-        solution.Clear();
+            ?? new ClosedLaunchSolution<TLinkage, TFrontDamper, TRearDamper, TDriveline>(Car, _probe, reuse?.Record ?? new StepRecord());
+        solution.Open(Car, _probe);
         var recorder = new Recorder(this, solution);
         solution.End = Run(settings, ref recorder, cancellation);
         solution.Close();

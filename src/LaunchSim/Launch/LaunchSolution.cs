@@ -10,10 +10,17 @@ namespace LaunchSim.Launch;
 /// </summary>
 public abstract class LaunchSolution
 {
-    private protected LaunchSolution(StandingCar car) => Car = car;
+    private protected LaunchSolution(StandingCar car, StepRecord record)
+    {
+        Car = car;
+        Record = record;
+    }
 
     /// <summary>The standing car that was launched.</summary>
-    public StandingCar Car { get; }
+    public StandingCar Car { get; private protected set; }
+
+    /// <summary>The steps.</summary>
+    internal StepRecord Record { get; }
 
     /// <summary>How the launch ended.</summary>
     public LaunchEnd End { get; internal set; }
@@ -80,29 +87,51 @@ public abstract class LaunchSolution
 
 /// <summary>A solution closed over the kinds of the car's parts.</summary>
 internal sealed class ClosedLaunchSolution<TLinkage, TFrontDamper, TRearDamper, TDriveline>(
-    StandingCar car, LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline> system) : LaunchSolution(car)
+    StandingCar car, LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline> system, StepRecord record) : LaunchSolution(car, record)
     where TLinkage : struct, ILinkageMap
     where TFrontDamper : struct, IDamperForce
     where TRearDamper : struct, IDamperForce
     where TDriveline : struct, IDriveline
 {
-    private readonly StepRecord _record = new();
+    private readonly StepRecord _record = record;
     private readonly List<Modes> _modes = [];
+    private const int MostAtOnce = 16;
+
     private readonly double[] _state = new double[StateLayout.Count];
+    private readonly double[] _states = new double[MostAtOnce * StateLayout.MotionCount];
     private LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline> _system = system;
-    private double _energyAtRelease, _largestWork;
+    private double _energyAtRelease, _largestWork = double.NaN;
 
     public override int Steps => _record.Count;
 
     public override double Duration => _record.Count == 0 ? 0 : _record.End(_record.Count - 1);
 
-    public override double LargestWork => _largestWork;
-
-    public void Clear()
+    public override double LargestWork
     {
+        get
+        {
+            if (double.IsNaN(_largestWork))
+            {
+                _largestWork = 0;
+                for (int i = 0; i < Steps; i++)
+                {
+                    _record.At(i, _record.End(i), _state);
+                    _largestWork = Math.Max(_largestWork, Math.Abs(_state[StateLayout.Work]));
+                }
+            }
+
+            return _largestWork;
+        }
+    }
+
+    /// <summary>Forgets an earlier launch, of whichever car of these kinds of parts, and makes ready for one of this car.</summary>
+    public void Open(StandingCar car, in LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline> system)
+    {
+        Car = car;
+        _system = system;
         _record.Clear();
         _modes.Clear();
-        _largestWork = 0;
+        _largestWork = double.NaN;
     }
 
     public void Add(in DenseStep step, in Modes modes)
@@ -116,11 +145,6 @@ internal sealed class ClosedLaunchSolution<TLinkage, TFrontDamper, TRearDamper, 
     {
         _system.Release(_state);
         _energyAtRelease = _system.Energy(_state);
-        for (int i = 0; i < Steps; i++)
-        {
-            _record.At(i, _record.End(i), _state);
-            _largestWork = Math.Max(_largestWork, Math.Abs(_state[StateLayout.Work]));
-        }
     }
 
     public override (double Start, double End) Step(int step) => (_record.Start(step), _record.End(step));
@@ -140,19 +164,13 @@ internal sealed class ClosedLaunchSolution<TLinkage, TFrontDamper, TRearDamper, 
 
     public override void Follow(int step, ReadOnlySpan<double> times, Span<Motion> seen)
     {
-        const int most = 16;
-        int stride = _record.Stride;
-        Span<double> states = stackalloc double[most * stride];
+        Span<double> states = _states;
         _system.Modes = _modes[step];
-        for (int first = 0; first < times.Length; first += most)
+        for (int first = 0; first < times.Length; first += MostAtOnce)
         {
-            int count = Math.Min(most, times.Length - first);
-            for (int i = 0; i < count; i++)
-            {
-                _record.At(step, times[first + i], states.Slice(i * stride, stride));
-            }
-
-            _system.Follow(states, stride, seen.Slice(first, count));
+            int count = Math.Min(MostAtOnce, times.Length - first);
+            _record.At(step, times.Slice(first, count), StateLayout.MotionCount, states);
+            _system.Follow(states, StateLayout.MotionCount, seen.Slice(first, count));
         }
     }
 

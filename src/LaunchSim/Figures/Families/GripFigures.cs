@@ -30,7 +30,13 @@ internal sealed class GripFigures : IFigureFamily
             figures.Set(Speed, launch.Largest(Signal.RearSlipSpeed).Value, NoFigure.NoRun);
         }
 
-        figures.Set(Beyond, launch.Spells.TotalTime(LaunchEventKind.RearSlipPastPeak, launch.Duration));
-        figures.Set(First, launch.Spells.First(LaunchEventKind.RearSlipPastPeak)?.Time ?? double.NaN, "the rear tyres stay below their peak slip");
+        if (figures.Wants(Beyond, First))
+        {
+            double peak = launch.Solution.Car.Model.RearTire.PeakSlip;
+            int node = 0;
+            bool any = launch.NextAbove(Signal.RearSlip, peak, ref node, out (double From, double To) first);
+            figures.Set(Beyond, launch.TimeAbove(Signal.RearSlip, peak));
+            figures.Set(First, any ? first.From : double.NaN, "the rear tyres stay below their peak slip");
+        }
     }
 }
