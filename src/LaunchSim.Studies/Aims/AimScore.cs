@@ -30,6 +30,16 @@ public readonly record struct AimScore(double Points, double Beyond) : IComparab
     /// <summary>Whether all limits are kept.</summary>
     public bool KeepsLimits => Beyond == 0;
 
+    /// <summary>
+    /// Whether it is better than another by so much that one would notice: it keeps the limits better, or as well and has
+    /// fewer points by more than <see cref="Next.NextResult.Noticeable"/>.
+    /// </summary>
+    /// <param name="other">The other.</param>
+    public bool IsNoticeablyBetterThan(AimScore other) =>
+        Beyond < other.Beyond - Rounding || (Beyond <= other.Beyond + Rounding && Points < other.Points - Next.NextResult.Noticeable);
+
+    private const double Rounding = 1e-9;
+
     /// <inheritdoc/>
     public int CompareTo(AimScore other) => Beyond != other.Beyond ? Beyond.CompareTo(other.Beyond) : Points.CompareTo(other.Points);
 

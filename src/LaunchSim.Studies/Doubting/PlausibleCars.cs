@@ -1,3 +1,4 @@
+using LaunchSim.Launch;
 using LaunchSim.Scenarios;
 using LaunchSim.Scenarios.Doubtful;
 using LaunchSim.Studies.Chance;
@@ -17,8 +18,6 @@ public sealed class PlausibleCars
 
     // Draws that take the place of impossible ones come from far along the sequence, where no first draw is.
     private const long Again = 1L << 32;
-
-    private static readonly string[] Tires = ["front.tire", "rear.tire"];
 
     private readonly HaltonSequence _sequence;
     private readonly (DoubtfulNumber Number, int Dimension)[][] _numbers;
@@ -72,68 +71,72 @@ public sealed class PlausibleCars
 
     /// <summary>A car drawn for all set-ups: drawn again while one of them would be refused.</summary>
     /// <param name="car">The car's number, from 0.</param>
-    /// <param name="u">Receives the uniform draw that was taken.</param>
-    /// <param name="stands">Tells whether a car can stand; a car that cannot is drawn again.</param>
-    public PlausibleCar Draw(long car, Span<double> u, Func<Car, bool> stands)
+    /// <param name="u">Receives the uniform draw that was taken; of a car that was given up the last one.</param>
+    public PlausibleCar Draw(long car, Span<double> u)
     {
-        ArgumentNullException.ThrowIfNull(stands);
-        var cars = new Car[SetUps.Count];
+        var cars = new StandingCar[SetUps.Count];
+        string? refusal = null;
         for (int draw = 0; draw < MostDraws; draw++)
         {
             Uniform(car, draw, u);
             int made = 0;
-            while (made < cars.Length && Make(made, u) is { } own && stands(own))
+            while (made < cars.Length && Make(made, u, ref refusal) is { } own)
             {
                 cars[made++] = own;
             }
 
             if (made == cars.Length)
             {
-                return new PlausibleCar(cars, draw);
+                return new PlausibleCar(cars, draw, refusal);
+            }
+
+            if (Numbers.Count == 0)
+            {
+                // There is nothing that another draw would change.
+                break;
             }
         }
 
-        return new PlausibleCar(null, MostDraws);
+        return new PlausibleCar(null, MostDraws, refusal);
     }
 
-    private Car? Make(int setUp, ReadOnlySpan<double> u)
+    /// <summary>How far a uniform draw moves a number, in shares of its doubt: half the entered width is one standard deviation.</summary>
+    /// <param name="u">The draw, strictly between 0 and 1.</param>
+    public static double ShareOfDoubt(double u) => 0.5 * NormalQuantile.Of(u);
+
+    private StandingCar? Make(int setUp, ReadOnlySpan<double> u, ref string? refusal)
     {
+        Scenario scenario = SetUps[setUp];
         var edits = new List<ScenarioEdit>(64);
         foreach ((DoubtfulNumber number, int dimension) in _numbers[setUp])
         {
-            // Half the entered width is one standard deviation.
-            edits.AddRange(number.Edits(0.5 * NormalQuantile.Of(u[dimension])));
+            edits.AddRange(number.Edits(ShareOfDoubt(u[dimension])));
         }
 
-        Scenario scenario = SetUps[setUp];
-        return edits.Count == 0 ? scenario.Car : scenario.With(edits, putsTogether: false).Scenario?.Car is { } car ? KeepShape(scenario, car, edits) : null;
-    }
-
-    /// <summary>
-    /// Grip and peak slip are drawn apart from the slip stiffness, but a tyre with more grip is no other rubber: the stiffness
-    /// follows grip over peak slip, so that the curve keeps its shape.
-    /// </summary>
-    private static Car KeepShape(Scenario scenario, Car car, List<ScenarioEdit> edits)
-    {
-        foreach (string at in Tires)
+        Car? car = scenario.Car;
+        if (edits.Count > 0)
         {
-            if (!edits.Exists(edit => edit.Path == at + ".grip" || edit.Path == at + ".peak_slip"))
+            KeptTireShape.Keep(scenario, edits);
+            ReadResult read = scenario.With(edits, putsTogether: false);
+            car = read.Scenario?.Car;
+            if (car is null)
             {
-                continue;
+                refusal ??= $"{read.Errors[0].Path}: {read.Errors[0].Message}";
+                return null;
             }
-
-            bool front = at == Tires[0];
-            (Tire before, Tire drawn) = front ? (scenario.Car!.Front.Tire, car.Front.Tire) : (scenario.Car!.Rear.Tire, car.Rear.Tire);
-            double share = drawn.Grip / before.Grip / (drawn.PeakSlip / before.PeakSlip);
-            Tire kept = drawn with { SlipStiffness = drawn.SlipStiffness * share };
-            car = front ? car with { Front = car.Front with { Tire = kept } } : car with { Rear = car.Rear with { Tire = kept } };
         }
 
-        return car;
+        if (!StandingCar.TryFind(car!, out StandingCar? standing, out IReadOnlyList<StandingProblem> problems))
+        {
+            refusal ??= $"{problems[0].Path}: {problems[0].Found}";
+        }
+
+        return standing;
     }
 }
 
 /// <summary>One draw.</summary>
-/// <param name="Cars">The car for each set-up; null when none could be drawn that all set-ups allow.</param>
+/// <param name="Cars">The standing car for each set-up; null when none could be drawn that all set-ups allow.</param>
 /// <param name="Redrawn">How often it was drawn again.</param>
-public readonly record struct PlausibleCar(IReadOnlyList<Car>? Cars, int Redrawn);
+/// <param name="Refusal">Why the first draw was impossible; null when it was not.</param>
+public readonly record struct PlausibleCar(IReadOnlyList<StandingCar>? Cars, int Redrawn, string? Refusal);

@@ -32,7 +32,7 @@ public sealed record NextResult
     /// <summary>Whether a change is better than the set-up as it stands, with the grip of the present pressures.</summary>
     /// <param name="change">The change.</param>
     public bool Helps(NextChange change) =>
-        change.Trouble is null && (change.Score.Beyond < Score.Beyond - 1e-9 || (change.Score.Beyond <= Score.Beyond + 1e-9 && change.Score.Points < Score.Points - Noticeable));
+        change.Trouble is null && change.Score.IsNoticeablyBetterThan(Score);
 
     /// <summary>Single changes that are better only by the entered grip-for-pressure slope.</summary>
     public IEnumerable<NextChange> BySlopeAlone => Singles.Where(change => !Helps(change) && change.HasSlope && Helps(change with { Score = change.WithSlope }));

@@ -55,7 +55,7 @@ public static class NextStudy
             Score = now.Score,
             IsOffered = isOffered,
             Singles = singles,
-            Pairs = [.. results.Skip(1 + changes.Count).Where(pair => pair.Trouble is null && Beats(pair.Score, best)).OrderBy(pair => pair.Score).Take(ShownPairs)],
+            Pairs = [.. results.Skip(1 + changes.Count).Where(pair => pair.Trouble is null && pair.Score.IsNoticeablyBetterThan(best)).OrderBy(pair => pair.Score).Take(ShownPairs)],
             Launches = all.Count,
         };
     }
@@ -82,9 +82,6 @@ public static class NextStudy
             }
         }
     }
-
-    private static bool Beats(AimScore score, AimScore other) =>
-        score.Beyond < other.Beyond - 1e-9 || (score.Beyond <= other.Beyond + 1e-9 && score.Points < other.Points - NextResult.Noticeable);
 
     private static IEnumerable<SingleChange> Around(Variation setting, Scenario scenario)
     {

@@ -60,7 +60,18 @@ public sealed class LaunchWorker(IReadOnlyList<string> keys, RunSettings setting
             return $"does not stand: {problems[0].Found}";
         }
 
-        LaunchSolution solution = LaunchRunner.Create(standing!, settings.Tolerance).Solve(settings, null, cancellation);
+        return Run(standing!, figures, cancellation);
+    }
+
+    /// <summary>Runs one car that stands already.</summary>
+    /// <param name="standing">The car.</param>
+    /// <param name="figures">Receives the figures in the order of <see cref="Keys"/>; not a number where there is none.</param>
+    /// <param name="cancellation">Asked once a step.</param>
+    /// <returns>Null when the launch came to its end; else why not, a plain sentence.</returns>
+    /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
+    public string? Run(StandingCar standing, Span<double> figures, CancellationToken cancellation)
+    {
+        LaunchSolution solution = LaunchRunner.Create(standing, settings.Tolerance).Solve(settings, null, cancellation);
         cancellation.ThrowIfCancellationRequested();
         _reader.Read(solution, settings, figures);
         return LaunchFailure.Of(solution) is { } failure ? $"stopped at {failure.Time:0.000} s, {failure.Part}: {failure.Found}" : null;
