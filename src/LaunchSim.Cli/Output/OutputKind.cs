@@ -21,6 +21,9 @@ internal sealed record OutputKind(string Name, string Extension, string Begins, 
     /// <summary>The tables of the side view.</summary>
     public static OutputKind Geometry { get; } = new("a table of the side view", ".csv", "table,holes,present,");
 
+    /// <summary>The table of a comparison.</summary>
+    public static OutputKind Comparison { get; } = new("a table of a comparison", ".csv", "compared,key,");
+
     /// <summary>A picture of pixels.</summary>
     public static OutputKind Png { get; } = new("a picture", ".png", "\u0089PNG", "Software\0LaunchSim");
 

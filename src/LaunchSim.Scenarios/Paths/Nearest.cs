@@ -1,9 +1,11 @@
 namespace LaunchSim.Scenarios;
 
 /// <summary>The word that was probably meant.</summary>
-internal static class Nearest
+public static class Nearest
 {
     /// <summary>The candidate nearest to a word, or null when none is near enough to be worth offering.</summary>
+    /// <param name="word">What was written.</param>
+    /// <param name="candidates">What there is.</param>
     public static string? To(string word, IEnumerable<string> candidates)
     {
         string? best = null;
@@ -22,6 +24,8 @@ internal static class Nearest
     }
 
     /// <summary>How many letters to add, drop, change or swap with a neighbour, capital letters counting as small ones.</summary>
+    /// <param name="a">The one word.</param>
+    /// <param name="b">The other.</param>
     public static int Distance(string a, string b)
     {
         // What is very long was not meant to be any of our words.
