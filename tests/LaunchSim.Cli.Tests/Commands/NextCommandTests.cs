@@ -1,0 +1,59 @@
+using System.Text.Json;
+using LaunchSim.Cli.Terminal;
+using Snapshooter.Xunit;
+
+namespace LaunchSim.Cli.Tests.Commands;
+
+public class NextCommandTests
+{
+    [Fact]
+    public void Next_OfTheDoorCar_IsToldInWordsAndTables()
+    {
+        Printed printed = Printed.By("next", Files.DoorCar);
+
+        Assert.Equal((ExitCode.Done, ""), (printed.Code, printed.Error));
+        Snapshot.Match(printed.Output);
+    }
+
+    [Fact]
+    public void Next_WithoutChoices_OffersUsualChangesAndSaysSo()
+    {
+        using var folder = new Folder();
+        string text = File.ReadAllText(Files.DoorCar);
+        string car = folder.Write("car.yaml", text[..text.IndexOf("choices:", StringComparison.Ordinal)]);
+
+        Printed printed = Printed.By("next", car, "--profile", "stay-down", "--units", "si");
+
+        Assert.Equal(ExitCode.Done, printed.Code);
+        Assert.Contains("The file has no `choices`", printed.Output, StringComparison.Ordinal);
+        Assert.Contains("the car staying down", printed.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Next_WithDoubt_SaysInWhatShareEachHelps()
+    {
+        string[] command = ["next", Files.DoorCar, "--doubt", "--cars", "50", "--json"];
+        Printed printed = Printed.By(command);
+
+        using var document = JsonDocument.Parse(printed.Output);
+        JsonElement doubt = document.RootElement.GetProperty("doubt");
+        Assert.Equal(50, doubt.GetProperty("cars").GetInt32());
+        Assert.All(doubt.GetProperty("changes").EnumerateArray(), change =>
+        {
+            double share = change.GetProperty("helps_share").GetDouble();
+            Assert.InRange(share, change.GetProperty("helps_share_low").GetDouble() - 1e-12, change.GetProperty("helps_share_high").GetDouble() + 1e-12);
+        });
+        Assert.Equal(printed.Output, Printed.By(command).Output);
+    }
+
+    [Theory]
+    [InlineData("--cars", "100")]
+    [InlineData("--doubt", "--cars", "7")]
+    [InlineData("--doubt", "--cars", "many")]
+    [InlineData("--typical")]
+    [InlineData("--profile", "in step")]
+    public void Next_OptionsThatAreWrong_AreRefused(params string[] options) => Printed.By(["next", Files.DoorCar, .. options]).IsRefused();
+
+    [Fact]
+    public void Next_PartOfACar_IsRefused() => Printed.By("next", Files.Test("part")).IsRefused();
+}
