@@ -1,11 +1,13 @@
 using System.CommandLine;
 using System.Text;
+using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Scenarios;
 using LaunchSim.Scenarios.Varying;
 using LaunchSim.Studies.Aims;
 using LaunchSim.Studies.Grids;
+using LaunchSim.Studies.Pictures;
 using LaunchSim.Studies.Running;
 using LaunchSim.Studies.Searching;
 
@@ -18,7 +20,10 @@ internal sealed class BestCommand
     private const long UsualBudget = 100_000;
     private const ulong Seed = 1;
 
+    private static readonly string Program = $"{ProgramVersion.Name} {ProgramVersion.Text}";
+
     private readonly StudyOptions _options = new("best");
+    private readonly Option<string> _picture = new("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw the scores of the best and what the rise lag costs, .png or .svg; an earlier picture there is replaced" };
     private readonly Session _session;
 
     private BestCommand(Session session) => _session = session;
@@ -28,6 +33,7 @@ internal sealed class BestCommand
         var best = new BestCommand(session);
         var command = new Command("best", "Find the set-up that does best by the aims, among what --vary or the file's choices allow");
         best._options.AddTo(command);
+        command.Options.Add(best._picture);
         command.SetAction(best.Invoke);
         return command;
     }
@@ -52,6 +58,7 @@ internal sealed class BestCommand
             request.RefuseBeyondBudget(plan, UsualBudget, _session.Cancellation);
         }
 
+        OutputFile? picture = parsed.GetValue(_picture) is { } path ? StudyRuns.Picture(path, request) : null;
         var collector = new BestCollector(plan, isWhole && request.Shard.IsWhole);
         if (isWhole)
         {
@@ -73,8 +80,11 @@ internal sealed class BestCommand
             }, _session.Cancellation));
         }
 
-        Print(collector.Result(), Present(plan), request);
-        return ExitCode.Done;
+        BestResult result = collector.Result();
+        (double[]? figures, AimScore? present) = Present(plan);
+        Print(result, present, request);
+        StudyRuns.Write(picture, stream => PictureTarget.Write(StudyPictures.Best(result, figures, present, request.Readout, Program), picture!.Kind, stream), _session);
+        return result.Best.Count > 0 ? ExitCode.Done : ExitCode.Failed;
     }
 
     private void Print(BestResult result, AimScore? present, StudyRequest request)
@@ -91,10 +101,12 @@ internal sealed class BestCommand
         }
     }
 
-    private AimScore? Present(GridPlan plan)
+    private (double[]? Figures, AimScore? Score) Present(GridPlan plan)
     {
-        using var worker = new LaunchWorker(plan.Aims.Keys, plan.Settings);
-        double[] figures = new double[plan.Aims.Keys.Count];
-        return worker.Run(plan.Study.Scenario, Array.Empty<ScenarioEdit>(), figures, _session.Cancellation) is null ? plan.Aims.Score(figures) : null;
+        using var worker = new LaunchWorker(plan.Figures, plan.Settings);
+        double[] figures = new double[plan.Figures.Count];
+        return worker.Run(plan.Study.Scenario, Array.Empty<ScenarioEdit>(), figures, _session.Cancellation) is null
+            ? (figures, plan.Aims.Score(figures.AsSpan(0, plan.Aims.Keys.Count)))
+            : (null, null);
     }
 }

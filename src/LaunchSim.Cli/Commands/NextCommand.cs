@@ -11,6 +11,7 @@ using LaunchSim.Studies.Aims;
 using LaunchSim.Studies.Doubting;
 using LaunchSim.Studies.Grids;
 using LaunchSim.Studies.Next;
+using LaunchSim.Studies.Pictures;
 
 namespace LaunchSim.Cli.Commands;
 
@@ -22,6 +23,7 @@ internal sealed class NextCommand
     private readonly Option<bool> _doubt = new("--doubt") { Description = "Also say in what share of plausible cars the best changes help" };
     private readonly Option<string> _cars = new("--cars") { HelpName = "count", Description = $"How many plausible cars --doubt draws; {UsualCars} when left out" };
     private readonly Option<bool> _typical = new("--typical") { Description = "Let --doubt also draw numbers without a ± from their usual doubt" };
+    private readonly Option<string> _picture = new("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw the score after each change, .png or .svg; an earlier picture there is replaced" };
     private readonly Option<bool> _json = new("--json") { Description = "Print one JSON document, in SI units, in the place of the text" };
     private readonly Option<string[]> _set = Settings.Set();
     private readonly Option<string> _units = Settings.Units();
@@ -38,7 +40,7 @@ internal sealed class NextCommand
         _ = next._profile.AcceptOnlyFromAmong([.. AimProfiles.All.Select(profile => profile.Name)]);
         var command = new Command("next", "Try every single change among the file's choices, one step and two, and say which helps most")
         {
-            next._file, next._profile, next._doubt, next._cars, next._typical, next._json, next._set, next._units,
+            next._file, next._profile, next._doubt, next._cars, next._typical, next._picture, next._json, next._set, next._units,
         };
         command.SetAction(next.Invoke);
         return command;
@@ -59,6 +61,13 @@ internal sealed class NextCommand
         }
 
         Scenario scenario = study.Scenario;
+        OutputFile? picture = null;
+        if (parsed.GetValue(_picture) is { } path)
+        {
+            Targets.RefuseNameless(("--picture", path));
+            picture = OutputFile.Plan(path, PictureTarget.KindOf(path, null), [study.SourceFile, scenario.SourceFile]);
+        }
+
         AimSet aims = AimSet.Of(study.Aims, parsed.GetValue(_profile) is { } name ? AimProfiles.Find(name) : null, out string? problem) ?? throw new InputException(problem!);
         IReadOnlyList<Variation> settings = study.Variations.Count > 0 ? study.Variations : VariationReader.OfChoices(scenario);
         bool isOffered = settings.Count == 0;
@@ -89,6 +98,7 @@ internal sealed class NextCommand
             _session.Output.Write(NextText.Of(result!, sure, scenario, readout, _session.Screen));
         }
 
+        StudyRuns.Write(picture, stream => PictureTarget.Write(StudyPictures.Next(result!, scenario, readout, $"{ProgramVersion.Name} {ProgramVersion.Text}"), picture!.Kind, stream), _session);
         return result!.Score.Exists ? ExitCode.Done : ExitCode.Failed;
     }
 

@@ -54,4 +54,30 @@ internal static class StudyRuns
                 : "interrupted; nothing of it is kept: with --csv FILE the rows would be, and --resume would go on from them");
         }
     }
+
+    /// <summary>Plans the picture of a study.</summary>
+    /// <param name="path">Where it goes.</param>
+    /// <param name="request">What was asked for.</param>
+    /// <exception cref="InputException">It cannot go there, or there is none of a part of a study.</exception>
+    public static OutputFile Picture(string path, StudyRequest request)
+    {
+        Targets.RefuseNameless(("--picture", path));
+        return request.Shard.IsWhole
+            ? OutputFile.Plan(path, PictureTarget.KindOf(path, null), [request.Study.SourceFile, request.Study.Scenario.SourceFile])
+            : throw new InputException("--picture: found --shard; allowed: a whole study. Join the parts with `launchsim merge`, then give --picture with --resume and the joined table as --csv");
+    }
+
+    /// <summary>Writes a result and tells so.</summary>
+    /// <param name="file">Where it goes; null for nowhere.</param>
+    /// <param name="content">Writes it.</param>
+    /// <param name="session">Is told.</param>
+    public static void Write(OutputFile? file, Action<Stream> content, Session session)
+    {
+        if (file is not null)
+        {
+            session.Output.Flush();
+            file.Write(content, session.Cancellation);
+            session.Error.WriteLine($"{(file.Replaces ? "replaced" : "wrote")} {file.Shown}");
+        }
+    }
 }

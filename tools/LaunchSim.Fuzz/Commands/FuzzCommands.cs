@@ -48,6 +48,7 @@ internal static class FuzzCommands
         new("best", 3, _ => 1,
         [
             .. Study(),
+            Picture(0.05),
         ]),
         new("next", 2, _ => 1,
             Json,
@@ -56,6 +57,7 @@ internal static class FuzzCommands
             new("--doubt", 0.1),
             new("--cars", 0.1, _ => "50", OptionValues.OddNumber),
             new("--typical", 0.1),
+            Picture(0.05),
             OptionValues.Set),
         new("check", 3, _ => 1,
             Picture(0.1),
