@@ -34,15 +34,21 @@ internal sealed class OverlayPage : PageFrame
     /// <summary>Draws the legend: a sample of each line with what it stands for.</summary>
     /// <param name="at">Its upper left corner.</param>
     /// <param name="width">How wide it may be.</param>
-    public void Legend(ScreenPoint at, double width)
+    /// <param name="hasLines">Whether the launches have lines of their own on this page.</param>
+    public void Legend(ScreenPoint at, double width, bool hasLines = true)
     {
+        double indent = hasLines ? SampleLength + 8 : 0;
         for (int i = 0; i < View.Launches.Count; i++)
         {
             Overlaid launch = View.Launches[i];
             double middle = at.Y + (LegendLine * (i + 0.5));
-            OverlayPens.Sample(Canvas, launch.Pen, new ScreenPoint(at.X, middle), SampleLength);
-            string text = Fitted($"{launch.Name}: {launch.View.Run.Scenario.Name.ReplaceLineEndings(" ")}", width - SampleLength - 8);
-            Canvas.Text(text, new ScreenPoint(at.X + SampleLength + 8, middle), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Left, VerticalAlignment.Middle);
+            if (hasLines)
+            {
+                OverlayPens.Sample(Canvas, launch.Pen, new ScreenPoint(at.X, middle), SampleLength);
+            }
+
+            string text = Fitted($"{launch.Name}: {launch.View.Run.Scenario.Name.ReplaceLineEndings(" ")}", width - indent);
+            Canvas.Text(text, new ScreenPoint(at.X + indent, middle), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Left, VerticalAlignment.Middle);
         }
     }
 
@@ -62,7 +68,7 @@ internal sealed class OverlayPage : PageFrame
         Plot plot = Plot(area, time, Extent.Of(curves.SelectMany(curve => curve).Select(point => point.Y).Concat(levels), least), $"{caption}, {scale.Unit}");
         Curve? level = levels.Length > 0 ? plot.Level(levels[0], Pen.Reference with { Color = Theme.Ink }) : null;
 
-        // The first is drawn last: it is solid, and dashes on a solid line would not be seen.
+        // Dashes over the first one's solid line still show.
         Curve[] drawn = new Curve[curves.Length];
         for (int i = 0; i < curves.Length; i++)
         {

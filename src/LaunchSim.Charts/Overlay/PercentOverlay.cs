@@ -19,7 +19,7 @@ internal sealed class PercentOverlay : OverlayChart
 
     public override string Title(OverlayView view) => $"Percent standing: {view.Each(launch => StaticLineWords.Percent(launch.Run.Solution.Car.Line.Percent))}";
 
-    public override string Explanation(OverlayView view) => "Percent anti-squat with the body moved straight up and down between the dampers' stops, the rear wheel where it stands; the ring is the standing car.";
+    public override string Explanation(OverlayView view) => "Anti-squat with the body moved straight up and down between the dampers' stops; ringed: the standing car.";
 
     public override void Draw(OverlayPage page)
     {

@@ -43,7 +43,7 @@ public static class VerdictWords
         }
 
         string wanted = $"{aims.Profile.Words}{(aims.IsEntered ? ", by the aims entered" : "")}";
-        string points = $"{Points(difference.Other.Score.Points)} points off what is wanted for {Points(difference.First.Score.Points)}";
+        string points = $"{Points(difference.Other.Score.Points)} points off what is wanted against {Points(difference.First.Score.Points)}";
         string verdict = difference.Verdict == Verdict.NoMatter
             ? $"For {wanted}, {other} is as good as {first}, {points}"
             : $"For {wanted}, {other} is {Of(difference.Verdict)} than {first}, {points}";
@@ -54,7 +54,7 @@ public static class VerdictWords
         {
             var values = new AimReadout(readout);
             AimVerdict[] own = [.. difference.Aims.Where(aim => aim.Verdict == kind).OrderByDescending(aim => aim.Aim.IsLimit).ThenByDescending(aim => Math.Abs(aim.Change))];
-            return own.Length == 0 ? "" : $"{Of(kind)} in {string.Join(", ", own.Select(aim => $"{aim.Aim.Subject.Words} ({(aim.Aim.IsLimit ? "a limit: " : "")}{values.Value(aim.Aim, aim.After.Value)} for {values.Value(aim.Aim, aim.Before.Value)})"))}";
+            return own.Length == 0 ? "" : $"{Of(kind)} in {string.Join(", ", own.Select(aim => $"{aim.Aim.Subject.Words} ({(aim.Aim.IsLimit ? "a limit: " : "")}{values.Value(aim.Aim, aim.After.Value)} against {values.Value(aim.Aim, aim.Before.Value)})"))}";
         }
     }
 }
