@@ -43,16 +43,12 @@ internal sealed class LoadPathOverlay : OverlayChart
     {
         OverlayView view = page.View;
         page.Legend(new ScreenPoint(page.Body.Left, page.Body.Top), page.Body.Width, hasLines: false);
-        OxyRect[] areas = page.Rows(page.LegendHeight, [.. view.Launches.Skip(1).Select(_ => 1.0)]);
+        OxyRect[] areas = page.Grid(page.LegendHeight, view.Launches.Count - 1);
         for (int i = 1; i < view.Launches.Count; i++)
         {
-            bool isLast = i + 1 == view.Launches.Count;
-            TimeAxis time = page.Time(named: isLast);
+            TimeAxis time = page.Time();
             Plot plot = Row(page, areas[i - 1], time, view.Launches[0], view.Launches[i]);
-            if (isLast)
-            {
-                page.Caption(time.Caption, plot);
-            }
+            page.Caption(time.Squeezed is null || areas.Length == 1 ? time.Caption : OverlayPage.ShortCaption(time), plot);
         }
     }
 

@@ -12,6 +12,9 @@ internal sealed class OverlayPage : PageFrame
 {
     private const double FirstSecond = 1, LegendLine = 17, SampleLength = 46;
 
+    // More plots than that under one another are too low for their numbers.
+    private const int MostRows = 2;
+
     /// <summary>Draws title and foot.</summary>
     /// <param name="canvas">Where to.</param>
     /// <param name="view">The launches.</param>
@@ -30,6 +33,23 @@ internal sealed class OverlayPage : PageFrame
     /// <param name="first">How much of it must be readable, s.</param>
     /// <param name="named">Whether its ticks have numbers.</param>
     public TimeAxis Time(double first = FirstSecond, bool named = true) => new(View.End, first, named);
+
+    /// <summary>What stands below a time axis in a narrow plot.</summary>
+    /// <param name="time">The axis.</param>
+    public static string ShortCaption(TimeAxis time) => time.Squeezed is { } from ? FormattableString.Invariant($"s, squeezed after {from:0.#} s") : "s from release";
+
+    /// <summary>Plots with an axis each, in one column or two.</summary>
+    /// <param name="above">What is left free above the first.</param>
+    /// <param name="count">How many.</param>
+    /// <returns>The areas between the axes.</returns>
+    public OxyRect[] Grid(double above, int count)
+    {
+        int columns = count > MostRows ? 2 : 1, rows = (count + columns - 1) / columns;
+        double wide = (Body.Width - ((columns - 1) * Margin)) / columns, tall = (Body.Height - above) / rows;
+        return [.. Enumerable.Range(0, count).Select(i => new OxyRect(
+            Body.Left + (i % columns * (wide + Margin)) + Drawing.Plot.Left - 6, Body.Top + above + (i / columns * tall) + Drawing.Plot.Above,
+            wide - Drawing.Plot.Left - Drawing.Plot.Right + 6, tall - Drawing.Plot.Above - Drawing.Plot.Below))];
+    }
 
     /// <summary>Draws the legend: a sample of each line with what it stands for.</summary>
     /// <param name="at">Its upper left corner.</param>

@@ -98,7 +98,7 @@ public class ComparisonTests
     }
 
     [Fact]
-    public void Mean_OfTheLoad_IsTheChangeOfMomentumOverTime()
+    public void Mean_OfTheLoad_IsThatOfAFineSum()
     {
         LaunchSolution solution = Of(Files.DoorCar, Files.DoorCar).SetUps[0].Run.Solution;
         double whole = 0;
