@@ -12,6 +12,9 @@ internal sealed class OverlayPage : PageFrame
 {
     private const double FirstSecond = 1, LegendLine = 17, SampleLength = 46;
 
+    // Level lines nearer than this share of themselves are one to the eye.
+    private const double SameLevel = 0.005;
+
     // More plots than that under one another are too low for their numbers.
     private const int MostRows = 2;
 
@@ -104,7 +107,7 @@ internal sealed class OverlayPage : PageFrame
 
         if (level is not null)
         {
-            plot.Name(level, levels.All(one => Math.Abs(one - levels[0]) < 0.5) ? "standing" : $"{View.Launches[0].Name} standing");
+            plot.Name(level, levels.All(one => Math.Abs(one - levels[0]) < SameLevel * levels[0]) ? "standing" : $"{View.Launches[0].Name} standing");
         }
 
         return plot;

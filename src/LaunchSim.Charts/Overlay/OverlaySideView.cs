@@ -22,6 +22,9 @@ internal static class OverlaySideView
     // The bars of the first, on which dashes have to be seen, and of the others.
     private const double FirstBar = 5, OtherBar = 2.6, ToCentre = 1.8;
 
+    // Where along the neutral line its name may stand, as shares of its length, best first.
+    private static readonly double[] NeutralPlaces = [0.75, 0.85, 0.65, 0.95, 0.55];
+
     /// <summary>Draws them.</summary>
     /// <param name="canvas">Where to.</param>
     /// <param name="area">The area.</param>
@@ -42,10 +45,10 @@ internal static class OverlaySideView
         car.Background(hasBody: false);
         lines.Neutral();
         car.Surroundings();
-        Outline(canvas, projection, scenes[0], view.Launches[0].Pen, FirstBar);
+        Outline(canvas, labels, projection, scenes[0], view.Launches[0].Pen, FirstBar);
         foreach (int i in others)
         {
-            Outline(canvas, projection, scenes[i], view.Launches[i].Pen, OtherBar);
+            Outline(canvas, labels, projection, scenes[i], view.Launches[i].Pen, OtherBar);
         }
 
         foreach (ScreenPoint[] drawn in lines.Drawn)
@@ -61,7 +64,9 @@ internal static class OverlaySideView
 
         if (lines.NeutralEnd is { } end)
         {
-            _ = labels.Offer("neutral line, 100 %", end, new LabelStyle { Directions = [180, 200, 160, 270, 90] });
+            ScreenPoint start = projection.At(0, 0);
+            ScreenPoint[] anchors = [.. NeutralPlaces.Select(share => new ScreenPoint(start.X + (share * (end.X - start.X)), start.Y + (share * (end.Y - start.Y))))];
+            _ = labels.Place("neutral line, 100 %", anchors, new LabelStyle { Directions = [315, 300, 270, 0, 225] });
         }
 
         return labels;
@@ -71,10 +76,12 @@ internal static class OverlaySideView
     {
         string[] same = [.. view.Launches.Select((launch, i) => (launch, i)).Where(one => one.i > 0 && !others.Contains(one.i)).Select(one => one.launch.Name)];
         return same.Length == 0 ? "Rear ends of the standing cars, to scale, front to the right."
-            : $"Rear ends, to scale, front to the right; {string.Join(", ", same)} looks like {view.Launches[0].Name}.";
+            : $"Rear ends, to scale, front to the right; {Listed(same)} {(same.Length > 1 ? "look" : "looks")} like {view.Launches[0].Name}.";
     }
 
-    private static void Outline(IRenderContext canvas, Projection projection, SideViewScene scene, Pen pen, double thickness)
+    private static string Listed(string[] names) => names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
+
+    private static void Outline(IRenderContext canvas, Labels labels, Projection projection, SideViewScene scene, Pen pen, double thickness)
     {
         foreach (SceneBar bar in scene.Bars)
         {
@@ -114,6 +121,7 @@ internal static class OverlaySideView
             if (Clip.Line(projection.Area, ref from, ref to))
             {
                 canvas.Path([from, to], own.Color, own.Thickness, own.Dash);
+                labels.Avoid([from, to]);
             }
         }
     }
@@ -155,6 +163,11 @@ internal static class OverlaySideView
             double wheelbase = scene.Wheelbase ?? 1;
             SideViewWindow own = SideViewWindow.Rear(scene), whole = SideViewWindow.Whole(scene);
             window = new SideViewWindow(Math.Min(window.Left, own.Left), Math.Min(window.Bottom, own.Bottom), Math.Max(window.Right, Math.Max(own.Right, Nearest * wheelbase)), Math.Max(window.Top, own.Top));
+            if (scene.RearWheel is { } wheel && whole.Holds(wheel.Centre) && wheel.Radius < wheelbase)
+            {
+                window = window.With(wheel.Centre with { Up = wheel.Radius }, wheel.Radius) with { Bottom = window.Bottom };
+            }
+
             if (SideViewWindow.InstantCentre(scene) is { } centre && whole.Holds(centre))
             {
                 window = window.With(centre, Around * wheelbase);

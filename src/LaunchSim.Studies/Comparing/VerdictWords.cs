@@ -1,6 +1,5 @@
 using System.Globalization;
 using LaunchSim.Reports.Numbers;
-using LaunchSim.Reports.Words;
 using LaunchSim.Studies.Aims;
 
 namespace LaunchSim.Studies.Comparing;
@@ -39,7 +38,7 @@ public static class VerdictWords
         if (difference.Verdict == Verdict.Unknown)
         {
             ComparedSetUp stopped = difference.Other.Run.Failure is null ? difference.First : difference.Other;
-            return $"Whether {other} is better than {first} cannot be said, for {stopped.Letter} did not come to its end. {FailureWords.Of(stopped.Run.Failure!)}";
+            return $"Whether {other} is better than {first} cannot be said, for {stopped.Letter} did not come to its end.";
         }
 
         string wanted = $"{aims.Profile.Words}{(aims.IsEntered ? ", by the aims entered" : "")}";
