@@ -12,6 +12,8 @@ internal sealed class LoadPathOverlay : OverlayChart
 {
     private const double Step = 1e-3, LeastShare = 0.1;
 
+    private static readonly string[] Figures = ["hit_via_links_n", "hit_via_springs_n", "hit_via_dampers_n", "hit_via_other_n"];
+
     private static readonly ObservationReader[] Paths =
     [
         (in Observation o) => o.LoadViaLinks,
@@ -22,25 +24,31 @@ internal sealed class LoadPathOverlay : OverlayChart
 
     public override string Name => "load-paths";
 
-    public override string Title(OverlayView view) => $"Rear tyre load by path: what changes from {view.Launches[0].Name}";
+    public override string Title(OverlayView view) =>
+        $"In the hit, from {view.Launches[0].Name}: {string.Join("; ", view.Launches.Skip(1).Select(other => Most(view.Launches[0], other, view.Readout, view.Launches.Count > 2 ? 1 : 2)))}";
 
-    public override string Explanation(OverlayView view) =>
-        $"At each instant, path by path: above zero it gives the rear tyres more than in {view.Launches[0].Name} or takes less, below zero it gives less or takes more. Both tyres together.";
+    public override string Explanation(OverlayView view) => "The paths of the rear tyres' load, at the same instant: above zero they give more or take less, below zero the other way.";
+
+    private static string Most(Overlaid first, Overlaid other, Readout readout, int most)
+    {
+        string[] names = Names(other.View.Car);
+        (string Name, double Change)[] changes = [.. Figures.Select((figure, i) => (names[i], (other.View[figure] - first.View[figure]) ?? 0)).OrderByDescending(path => Math.Abs(path.Item2))];
+        return readout.Force.IsZero(changes[0].Change) ? $"{other.Name} has the same" : $"{other.Name} {string.Join(", ", changes.Take(most).Where(path => !readout.Force.IsZero(path.Change)).Select(path => $"{readout.Force.WithSign(path.Change)} by the {path.Name}"))}";
+    }
+
+    private static string[] Names(Car car) =>
+        [car.Rear.Linkage is LadderBar ? "ladder bars" : "links", "springs", "dampers and stops", car.Rear.WheelieBar is null ? "axle's inertia" : "wheelie bar and inertia"];
 
     public override void Draw(OverlayPage page)
     {
         OverlayView view = page.View;
-        page.Legend(new ScreenPoint(page.Body.Left, page.Body.Top), page.Body.Width);
-        OxyRect[] areas = page.Rows(page.LegendHeight, [.. view.Launches.Skip(1).Select(_ => 1.0)]);
+        page.Legend(new ScreenPoint(page.Body.Left, page.Body.Top), page.Body.Width, hasLines: false);
+        OxyRect[] areas = page.Grid(page.LegendHeight, view.Launches.Count - 1);
         for (int i = 1; i < view.Launches.Count; i++)
         {
-            bool isLast = i + 1 == view.Launches.Count;
-            TimeAxis time = page.Time(named: isLast);
+            TimeAxis time = page.Time();
             Plot plot = Row(page, areas[i - 1], time, view.Launches[0], view.Launches[i]);
-            if (isLast)
-            {
-                page.Caption(time.Caption, plot);
-            }
+            page.Caption(time.Squeezed is null || areas.Length == 1 ? time.Caption : OverlayPage.ShortCaption(time), plot);
         }
     }
 
@@ -52,8 +60,7 @@ internal sealed class LoadPathOverlay : OverlayChart
         Plot plot = page.Plot(area, time, Extent.Of(curves.SelectMany(curve => curve).Select(point => point.Y), least), $"Rear tyre load by path, {other.Name} less {first.Name}, {force.Unit}");
         Curve[] drawn = [.. curves.Select((curve, i) => plot.Line(curve, OverlayPens.Paths[i]))];
         plot.Draw();
-        Car car = other.View.Car;
-        string[] names = [car.Rear.Linkage is LadderBar ? "ladder bars" : "links", "springs", "dampers and stops", car.Rear.WheelieBar is null ? "axle's inertia" : "wheelie bar and inertia"];
+        string[] names = Names(other.View.Car);
         for (int i = 0; i < drawn.Length; i++)
         {
             plot.Name(drawn[i], names[i]);

@@ -12,6 +12,12 @@ internal sealed class OverlayPage : PageFrame
 {
     private const double FirstSecond = 1, LegendLine = 17, SampleLength = 46;
 
+    // Level lines nearer than this share of themselves are one to the eye.
+    private const double SameLevel = 0.005;
+
+    // More plots than that under one another are too low for their numbers.
+    private const int MostRows = 2;
+
     /// <summary>Draws title and foot.</summary>
     /// <param name="canvas">Where to.</param>
     /// <param name="view">The launches.</param>
@@ -31,18 +37,41 @@ internal sealed class OverlayPage : PageFrame
     /// <param name="named">Whether its ticks have numbers.</param>
     public TimeAxis Time(double first = FirstSecond, bool named = true) => new(View.End, first, named);
 
+    /// <summary>What stands below a time axis in a narrow plot.</summary>
+    /// <param name="time">The axis.</param>
+    public static string ShortCaption(TimeAxis time) => time.Squeezed is { } from ? FormattableString.Invariant($"s, squeezed after {from:0.#} s") : "s from release";
+
+    /// <summary>Plots with an axis each, in one column or two.</summary>
+    /// <param name="above">What is left free above the first.</param>
+    /// <param name="count">How many.</param>
+    /// <returns>The areas between the axes.</returns>
+    public OxyRect[] Grid(double above, int count)
+    {
+        int columns = count > MostRows ? 2 : 1, rows = (count + columns - 1) / columns;
+        double wide = (Body.Width - ((columns - 1) * Margin)) / columns, tall = (Body.Height - above) / rows;
+        return [.. Enumerable.Range(0, count).Select(i => new OxyRect(
+            Body.Left + (i % columns * (wide + Margin)) + Drawing.Plot.Left - 6, Body.Top + above + (i / columns * tall) + Drawing.Plot.Above,
+            wide - Drawing.Plot.Left - Drawing.Plot.Right + 6, tall - Drawing.Plot.Above - Drawing.Plot.Below))];
+    }
+
     /// <summary>Draws the legend: a sample of each line with what it stands for.</summary>
     /// <param name="at">Its upper left corner.</param>
     /// <param name="width">How wide it may be.</param>
-    public void Legend(ScreenPoint at, double width)
+    /// <param name="hasLines">Whether the launches have lines of their own on this page.</param>
+    public void Legend(ScreenPoint at, double width, bool hasLines = true)
     {
+        double indent = hasLines ? SampleLength + 8 : 0;
         for (int i = 0; i < View.Launches.Count; i++)
         {
             Overlaid launch = View.Launches[i];
             double middle = at.Y + (LegendLine * (i + 0.5));
-            OverlayPens.Sample(Canvas, launch.Pen, new ScreenPoint(at.X, middle), SampleLength);
-            string text = Fitted($"{launch.Name}: {launch.View.Run.Scenario.Name.ReplaceLineEndings(" ")}", width - SampleLength - 8);
-            Canvas.Text(text, new ScreenPoint(at.X + SampleLength + 8, middle), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Left, VerticalAlignment.Middle);
+            if (hasLines)
+            {
+                OverlayPens.Sample(Canvas, launch.Pen, new ScreenPoint(at.X, middle), SampleLength);
+            }
+
+            string text = Fitted($"{launch.Name}: {launch.View.Run.Scenario.Name.ReplaceLineEndings(" ")}", width - indent);
+            Canvas.Text(text, new ScreenPoint(at.X + indent, middle), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Left, VerticalAlignment.Middle);
         }
     }
 
@@ -62,7 +91,7 @@ internal sealed class OverlayPage : PageFrame
         Plot plot = Plot(area, time, Extent.Of(curves.SelectMany(curve => curve).Select(point => point.Y).Concat(levels), least), $"{caption}, {scale.Unit}");
         Curve? level = levels.Length > 0 ? plot.Level(levels[0], Pen.Reference with { Color = Theme.Ink }) : null;
 
-        // The first is drawn last: it is solid, and dashes on a solid line would not be seen.
+        // Dashes over the first one's solid line still show.
         Curve[] drawn = new Curve[curves.Length];
         for (int i = 0; i < curves.Length; i++)
         {
@@ -78,7 +107,7 @@ internal sealed class OverlayPage : PageFrame
 
         if (level is not null)
         {
-            plot.Name(level, levels.All(one => Math.Abs(one - levels[0]) < 0.5) ? "standing" : $"{View.Launches[0].Name} standing");
+            plot.Name(level, levels.All(one => Math.Abs(one - levels[0]) < SameLevel * levels[0]) ? "standing" : $"{View.Launches[0].Name} standing");
         }
 
         return plot;

@@ -51,7 +51,7 @@ internal static class OverlaySheet
         {
             TimeAxis time = page.Time(First);
             Plot plot = page.Over(Area(column, row), time, caption, read, scale, smallest, level);
-            page.Caption(time.Squeezed is { } from ? FormattableString.Invariant($"s, squeezed after {from:0.#} s") : "s from release", plot);
+            page.Caption(OverlayPage.ShortCaption(time), plot);
         }
     }
 

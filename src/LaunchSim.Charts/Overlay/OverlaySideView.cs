@@ -8,16 +8,22 @@ using OxyPlot;
 namespace LaunchSim.Charts.Overlay;
 
 /// <summary>
-/// Side views over one another, rear wheel centre on rear wheel centre: the first as it is drawn alone, of the others the
-/// bars, the line to the instant centre and that itself, each in its own line. One that looks like the first is not drawn
-/// again, and that is said.
+/// The rear ends of standing cars over one another, rear wheel on rear wheel, as far ahead as their instant centres: bars,
+/// line to the instant centre and that itself, each in the line of its launch; what surrounds them is the first one's. One
+/// that looks like the first is not drawn again, and that is said.
 /// </summary>
 internal static class OverlaySideView
 {
     // Nearer than that two points are one, m.
     private const double Alike = 0.0005;
 
-    private const double Note = 18, Foot = 10, LabelRoom = 30;
+    private const double Note = 20, Foot = 10, LabelRoom = 24;
+
+    // The bars of the first, on which dashes have to be seen, and of the others.
+    private const double FirstBar = 5, OtherBar = 2.6, ToCentre = 1.8;
+
+    // Where along the neutral line its name may stand, as shares of its length, best first.
+    private static readonly double[] NeutralPlaces = [0.75, 0.85, 0.65, 0.95, 0.55];
 
     /// <summary>Draws them.</summary>
     /// <param name="canvas">Where to.</param>
@@ -29,39 +35,38 @@ internal static class OverlaySideView
         SideViewScene[] scenes = [.. view.Launches.Select(launch => SideViewScene.Of(launch.View.Run.Scenario, launch.View.Run.Solution.Car))];
         int[] others = [.. Enumerable.Range(1, scenes.Length - 1).Where(i => !Same(scenes[0], scenes[i]))];
         canvas.Text(Said(view, others), new ScreenPoint(area.Left, area.Bottom - Note), Theme.Small, Theme.Muted);
-        SideViewWindow window = Union(scenes);
-        double width = area.Width, tall = Math.Min(area.Height - Note, (width * window.Tall / window.Width) + Foot + LabelRoom);
-        var inner = new OxyRect(area.Left, area.Top + ((area.Height - Note - tall) / 2), width, tall);
-        var projection = new Projection(new OxyRect(inner.Left, inner.Top, inner.Width, Math.Max(1, inner.Height - Foot)), window);
+        SideViewWindow window = Window(scenes);
+        double tall = Math.Min(area.Height - Note, (area.Width * window.Tall / window.Width) + Foot + LabelRoom);
+        var inner = new OxyRect(area.Left, area.Top + ((area.Height - Note - tall) / 2), area.Width, tall);
+        var projection = new Projection(new OxyRect(inner.Left, inner.Top + LabelRoom, inner.Width, Math.Max(1, inner.Height - Foot - LabelRoom)), window);
         var labels = new Labels(canvas, inner);
-        var first = new LinePainter(canvas, scenes[0], projection);
+        var lines = new LinePainter(canvas, scenes[0], projection);
         var car = new CarPainter(canvas, scenes[0], projection);
-        car.Background(hasBody: true);
-        first.Neutral();
-        if (scenes[0].Line is { } line)
-        {
-            first.Percent(line);
-        }
-
+        car.Background(hasBody: false);
+        lines.Neutral();
         car.Surroundings();
-        first.Gravity();
-        car.Linkage();
-        first.Centre();
+        Outline(canvas, labels, projection, scenes[0], view.Launches[0].Pen, FirstBar);
         foreach (int i in others)
         {
-            Outline(canvas, projection, scenes[i], view.Launches[i].Pen);
+            Outline(canvas, labels, projection, scenes[i], view.Launches[i].Pen, OtherBar);
         }
 
-        foreach (ScreenPoint[] drawn in first.Drawn)
+        foreach (ScreenPoint[] drawn in lines.Drawn)
         {
             labels.Avoid(drawn);
         }
 
         Keep(labels, projection, scenes);
-        Name(labels, projection, scenes[0], view.Launches[0], first.NeutralEnd is null ? null : "neutral line, 100 %", first.NeutralEnd);
-        foreach (int i in others)
+        foreach (int i in others.Prepend(0))
         {
-            Name(labels, projection, scenes[i], view.Launches[i], null, null);
+            Name(labels, projection, scenes[i], view.Launches[i]);
+        }
+
+        if (lines.NeutralEnd is { } end)
+        {
+            ScreenPoint start = projection.At(0, 0);
+            ScreenPoint[] anchors = [.. NeutralPlaces.Select(share => new ScreenPoint(start.X + (share * (end.X - start.X)), start.Y + (share * (end.Y - start.Y))))];
+            _ = labels.Place("neutral line, 100 %", anchors, new LabelStyle { Directions = [315, 300, 270, 0, 225] });
         }
 
         return labels;
@@ -70,47 +75,44 @@ internal static class OverlaySideView
     private static string Said(OverlayView view, int[] others)
     {
         string[] same = [.. view.Launches.Select((launch, i) => (launch, i)).Where(one => one.i > 0 && !others.Contains(one.i)).Select(one => one.launch.Name)];
-        return same.Length == 0 ? "Standing cars, rear wheel on rear wheel. " + BodyShape.Note
-            : $"The standing car of {string.Join(", ", same)} looks the same from the side. {BodyShape.Note}";
+        return same.Length == 0 ? "Rear ends of the standing cars, to scale, front to the right."
+            : $"Rear ends, to scale, front to the right; {Listed(same)} {(same.Length > 1 ? "look" : "looks")} like {view.Launches[0].Name}.";
     }
 
-    private static void Outline(IRenderContext canvas, Projection projection, SideViewScene scene, Pen pen)
+    private static string Listed(string[] names) => names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
+
+    private static void Outline(IRenderContext canvas, Labels labels, Projection projection, SideViewScene scene, Pen pen, double thickness)
     {
         foreach (SceneBar bar in scene.Bars)
         {
             if (bar is { Axle: { } axle, Body: { } body })
             {
-                Line(projection.At(axle), projection.At(body), pen.Of(2.6));
-                Ring(axle);
-                Ring(body);
+                Line(projection.At(axle), projection.At(body), pen.Of(thickness));
+                Ring(axle, 4);
+                Ring(body, 4);
             }
         }
 
         if (PercentEnd(projection, scene) is { } end)
         {
-            Line(projection.At(0, 0), end, pen.Of(1.6));
+            Line(projection.At(0, 0), end, pen.Of(ToCentre));
         }
 
-        if (SideViewWindow.InstantCentre(scene) is { } centre && projection.Shows(centre))
+        if (SideViewWindow.InstantCentre(scene) is { } centre)
         {
-            canvas.Ring(projection.At(centre), 7, pen.Color, 2);
+            Ring(centre, 7);
         }
 
-        foreach (SceneWheel wheel in new[] { scene.RearWheel, scene.FrontWheel }.OfType<SceneWheel>().Where(wheel => projection.Shows(wheel.Centre)))
+        if (scene.RearWheel is { } wheel)
         {
-            canvas.Dot(projection.At(wheel.Centre), 2.5, pen.Color);
+            Ring(wheel.Centre, 3);
         }
 
-        if (scene.CentreOfGravity is { } gravity && projection.Shows(gravity))
-        {
-            canvas.Ring(projection.At(gravity), 5, pen.Color, 1.5);
-        }
-
-        void Ring(Point end)
+        void Ring(Point end, double radius)
         {
             if (projection.Shows(end))
             {
-                canvas.Ring(projection.At(end), 4, pen.Color, 1.6);
+                canvas.Ring(projection.At(end), radius, pen.Color, 1.8);
             }
         }
 
@@ -119,6 +121,7 @@ internal static class OverlaySideView
             if (Clip.Line(projection.Area, ref from, ref to))
             {
                 canvas.Path([from, to], own.Color, own.Thickness, own.Dash);
+                labels.Avoid([from, to]);
             }
         }
     }
@@ -129,42 +132,49 @@ internal static class OverlaySideView
             : SideViewWindow.InstantCentre(scene) is { } centre && projection.Shows(centre) ? projection.At(centre)
             : projection.At(scene.Wheelbase ?? 1, line.Slope * (scene.Wheelbase ?? 1));
 
-    private static void Name(Labels labels, Projection projection, SideViewScene scene, Overlaid launch, string? neutral, ScreenPoint? neutralEnd)
+    private static void Name(Labels labels, Projection projection, SideViewScene scene, Overlaid launch)
     {
         if (scene.Line is { } line && PercentEnd(projection, scene) is { } end)
         {
             ScreenPoint from = projection.At(0, 0);
             _ = Clip.Line(projection.Area, ref from, ref end);
-            _ = labels.Offer($"{launch.Name}: {StaticLineWords.Percent(line.Percent)}", end, new LabelStyle { Color = launch.Pen.Color, Weight = Theme.Bold, Size = Theme.Body, Gap = 11, Directions = [90, 60, 30, 0, 270, 300, 330] });
-        }
-
-        if (neutral is not null && neutralEnd is { } at)
-        {
-            _ = labels.Offer(neutral, at, new LabelStyle { Directions = [0, 340, 20, 270, 90] });
+            _ = labels.Place($"{launch.Name} {StaticLineWords.Percent(line.Percent)}", end, new LabelStyle { Color = launch.Pen.Color, Weight = Theme.Bold, Size = Theme.Body, Gap = 11, Directions = [90, 60, 30, 0, 270, 300, 330] });
         }
     }
 
     private static void Keep(Labels labels, Projection projection, IEnumerable<SideViewScene> scenes)
     {
-        foreach (Point point in scenes.SelectMany(Points).Where(point => projection.Shows(point)))
+        foreach (Point point in scenes.SelectMany(scene => Points(scene).Concat(SideViewWindow.InstantCentre(scene) is { } centre ? [centre] : [])).Where(point => projection.Shows(point)))
         {
             ScreenPoint at = projection.At(point);
-            labels.Keep(new OxyRect(at.X - 6, at.Y - 6, 12, 12));
+            labels.Keep(new OxyRect(at.X - 7, at.Y - 7, 14, 14));
         }
 
         labels.Avoid([new(projection.Area.Left, projection.Ground), new(projection.Area.Right, projection.Ground)]);
     }
 
-    private static SideViewWindow Union(SideViewScene[] scenes)
+    // The rear ends with their tyres, and ahead as far as the nearest instant centres reach.
+    private static SideViewWindow Window(SideViewScene[] scenes)
     {
-        SideViewWindow window = SideViewWindow.Whole(scenes[0]);
-        foreach (SideViewScene scene in scenes.Skip(1))
+        const double Around = 0.03, Nearest = 0.3;
+        SideViewWindow window = SideViewWindow.Rear(scenes[0]);
+        foreach (SideViewScene scene in scenes)
         {
-            SideViewWindow other = SideViewWindow.Whole(scene);
-            window = new SideViewWindow(Math.Min(window.Left, other.Left), Math.Min(window.Bottom, other.Bottom), Math.Max(window.Right, other.Right), Math.Max(window.Top, other.Top));
+            double wheelbase = scene.Wheelbase ?? 1;
+            SideViewWindow own = SideViewWindow.Rear(scene), whole = SideViewWindow.Whole(scene);
+            window = new SideViewWindow(Math.Min(window.Left, own.Left), Math.Min(window.Bottom, own.Bottom), Math.Max(window.Right, Math.Max(own.Right, Nearest * wheelbase)), Math.Max(window.Top, own.Top));
+            if (scene.RearWheel is { } wheel && whole.Holds(wheel.Centre) && wheel.Radius < wheelbase)
+            {
+                window = window.With(wheel.Centre with { Up = wheel.Radius }, wheel.Radius) with { Bottom = window.Bottom };
+            }
+
+            if (SideViewWindow.InstantCentre(scene) is { } centre && whole.Holds(centre))
+            {
+                window = window.With(centre, Around * wheelbase);
+            }
         }
 
-        return scenes[0].Wheelbase is { } wheelbase ? window with { Top = Math.Max(window.Top, BodyShape.Height * wheelbase) } : window;
+        return window;
     }
 
     private static bool Same(SideViewScene one, SideViewScene other)

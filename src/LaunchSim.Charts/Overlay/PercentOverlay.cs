@@ -15,11 +15,14 @@ internal sealed class PercentOverlay : OverlayChart
     // What is farther than this from the standing car's is on its way to infinity.
     private const double Farthest = 400, Least = 20;
 
+    // Room beside the curves, as a share: a number below their end would run into the other axis's.
+    private const double Beside = 0.03;
+
     public override string Name => "percent";
 
     public override string Title(OverlayView view) => $"Percent standing: {view.Each(launch => StaticLineWords.Percent(launch.Run.Solution.Car.Line.Percent))}";
 
-    public override string Explanation(OverlayView view) => "Percent anti-squat with the body moved straight up and down between the dampers' stops, the rear wheel where it stands; the ring is the standing car.";
+    public override string Explanation(OverlayView view) => "Anti-squat with the body moved straight up and down between the dampers' stops; ringed: the standing car.";
 
     public override void Draw(OverlayPage page)
     {
@@ -28,8 +31,9 @@ internal sealed class PercentOverlay : OverlayChart
         page.Legend(new ScreenPoint(page.Body.Left, page.Body.Top), page.Body.Width);
         OxyRect area = page.Rows(page.LegendHeight, 1)[0];
         DataPoint[][] curves = [.. view.Launches.Select(launch => Points(launch, readout))];
-        IEnumerable<double> across = curves.SelectMany(curve => curve).Select(point => point.X);
-        var axis = new LinearAxis { Position = AxisPosition.Bottom, Minimum = across.Min(), Maximum = across.Max() };
+        double[] across = [.. curves.SelectMany(curve => curve).Select(point => point.X)];
+        double low = across.Min(), high = across.Max(), room = Beside * (high - low);
+        var axis = new LinearAxis { Position = AxisPosition.Bottom, Minimum = low - room, Maximum = high + room };
         Plot plot = page.Plot(area, axis, Extent.Of(curves.SelectMany(curve => curve).Select(point => point.Y).Append(100), Least), "Percent anti-squat, %");
         Curve neutral = plot.Level(100, new Pen(Theme.Ink, 1.3, Theme.LongDash));
         Curve[] drawn = [.. curves.Select((curve, i) => plot.Line(curve, view.Launches[i].Pen))];

@@ -3,6 +3,7 @@ using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Reports.Numbers;
+using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios;
 using LaunchSim.Studies.Aims;
 using LaunchSim.Studies.Comparing;
@@ -47,8 +48,19 @@ internal static class CompareCommand
             session.Output.Write(parsed.GetValue(json) ? CompareJson.Text(comparison, readout) : CompareText.Of(comparison, readout, session.Screen));
             session.Output.Flush();
             places.Write(comparison, readout, session);
-            return comparison.SetUps.All(setUp => setUp.Run.Failure is null) ? ExitCode.Done : ExitCode.Failed;
+            return Stopped(comparison, session) ? ExitCode.Failed : ExitCode.Done;
         });
         return command;
+    }
+
+    private static bool Stopped(Comparison comparison, Session session)
+    {
+        ComparedSetUp[] stopped = [.. comparison.SetUps.Where(setUp => setUp.Run.Failure is not null)];
+        foreach (ComparedSetUp setUp in stopped)
+        {
+            session.Error.WriteLine($"launchsim: {setUp.Run.Scenario.SourceFile}: {FailureWords.Of(setUp.Run.Failure!)}");
+        }
+
+        return stopped.Length > 0;
     }
 }

@@ -44,6 +44,13 @@ internal sealed class CompareFiles
         return files;
     }
 
+    // All verdicts before the causes: what comes last finds no room first.
+    private static string[] Sentences(Comparison comparison, Readout readout)
+    {
+        IReadOnlyList<string>[] said = [.. comparison.Differences.Select(difference => ComparisonWords.Of(comparison, difference, readout))];
+        return [.. Enumerable.Range(0, said.Max(sentences => sentences.Count)).SelectMany(i => said.Where(sentences => i < sentences.Count).Select(sentences => sentences[i]))];
+    }
+
     private void RefuseClashes()
     {
         var taken = new HashSet<string>(OutputFile.Comparer);
@@ -67,8 +74,7 @@ internal sealed class CompareFiles
         Write(_table, stream => CompareCsv.Write(comparison, stream));
         Write(_sheet, stream =>
         {
-            string[] sentences = [.. comparison.Differences.SelectMany(difference => ComparisonWords.Of(comparison, difference, readout))];
-            PictureTarget.Write(OverlayCharts.Sheet(launches, sentences, readout, Program), _sheet!.Kind, stream);
+            PictureTarget.Write(OverlayCharts.Sheet(launches, Sentences(comparison, readout), readout, Program), _sheet!.Kind, stream);
         });
         if (_charts.Count > 0)
         {

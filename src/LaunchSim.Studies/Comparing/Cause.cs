@@ -11,6 +11,9 @@ public sealed record Cause
     /// <summary>The first part of a launch, in which the dampers decide who comes up first, s.</summary>
     public const double First = 0.15;
 
+    // The figure's: the hit is looked for in this time, s.
+    private const double HitWindow = 0.3;
+
     /// <summary>
     /// Changes of load below this share of the first car's standing rear load are not of note; of the dampers' force on the
     /// mean half of it. A choice of this project: a fiftieth is what a set of scales shows twice the same.
@@ -57,13 +60,24 @@ public sealed record Cause
         ArgumentNullException.ThrowIfNull(other);
         double end = Math.Min(first.Solution.Duration, other.Solution.Duration), part = Math.Min(First, end);
         var loads = new List<LoadChange>();
-        Add(LoadMoment.Hit, At(first, "hit"), At(other, "hit"));
+        bool isWhole = first.Failure is null && other.Failure is null;
+
+        // Of a run that stopped only what both were long enough for is compared: a largest value over less time is another thing.
+        if (isWhole || end >= HitWindow)
+        {
+            Add(LoadMoment.Hit, At(first, "hit"), At(other, "hit"));
+        }
+
         if (part > 0)
         {
             Add(LoadMoment.First, LoadShares.Mean(first.Solution, part), LoadShares.Mean(other.Solution, part));
         }
 
-        Add(LoadMoment.LowPoint, At(first, "lowest_rear_load_after_hit"), At(other, "lowest_rear_load_after_hit"));
+        if (isWhole)
+        {
+            Add(LoadMoment.LowPoint, At(first, "lowest_rear_load_after_hit"), At(other, "lowest_rear_load_after_hit"));
+        }
+
         double low = Math.Min(end, Math.Max(TimeOf(first), TimeOf(other)));
         return new Cause
         {

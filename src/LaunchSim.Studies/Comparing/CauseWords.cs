@@ -19,7 +19,7 @@ public static class CauseWords
             return [$"Nothing of note changes from {difference.First.Letter} to {difference.Other.Letter}: the rear tyres' load by less than {readout.Force.Text(cause.LeastLoad)}, the travel of both ends by less than {Apart(readout)}, the dampers' force on the mean by less than {readout.Force.Text(cause.LeastDamperForce)}."];
         }
 
-        string[] clauses = [Loads(difference, readout), string.Join("; ", new[] { Parts(cause, readout), Dampers(cause, readout) }.Where(text => text.Length > 0))];
+        string[] clauses = [Loads(difference, readout), string.Join("; ", new[] { Parts(difference, readout), Dampers(cause, readout) }.Where(text => text.Length > 0))];
         return [.. clauses.Where(text => text.Length > 0).Select(text => $"{char.ToUpperInvariant(text[0])}{text[1..]}.")];
     }
 
@@ -32,7 +32,7 @@ public static class CauseWords
         Scale force = readout.Force;
         if (hit is not null)
         {
-            said.Add($"the rear tyres of {other} are hit {(hit.Change > 0 ? "harder" : "softer")}, {force.Text(hit.After.Load)} for {force.Text(hit.Before.Load)}, because {Because(hit)}");
+            said.Add($"the rear tyres of {other} are hit {(hit.Change > 0 ? "harder" : "softer")}, {force.Text(hit.After.Load)} against {force.Text(hit.Before.Load)}, because {Because(hit)}");
         }
         else if (first is not null)
         {
@@ -42,7 +42,7 @@ public static class CauseWords
         if (low is not null)
         {
             string tires = said.Count > 0 ? "they carry" : $"the rear tyres of {other} carry";
-            said.Add($"at the low point {tires} {Amount(low.Change, force)}, {Load(low.After.Load, force)} for {Load(low.Before.Load, force)}, because {Because(low)}");
+            said.Add($"at the low point {tires} {Amount(low.Change, force)}, {Load(low.After.Load, force)} against {Load(low.Before.Load, force)}, because {Because(low)}");
         }
 
         return string.Join("; ", said);
@@ -85,16 +85,16 @@ public static class CauseWords
         };
     }
 
-    private static string Parts(Cause cause, Readout readout)
+    private static string Parts(SetUpDifference difference, Readout readout)
     {
-        if (cause.Parting is not { } parting)
+        if (difference.Cause.Parting is not { } parting)
         {
             return "";
         }
 
         Scale travel = readout.Travel;
         string end = parting.IsRear ? "rear" : "front";
-        return $"the two part first at {Readout.Time.Text(parting.Time)}, with the {end} {(parting.IsOpening ? "opening" : "closing")}, {Gap(parting.After)} for {Gap(parting.Before)}";
+        return $"{difference.First.Letter} and {difference.Other.Letter} part first at {Readout.Time.Text(parting.Time)}, with the {end} {(parting.IsOpening ? "opening" : "closing")}, {Gap(parting.After)} against {Gap(parting.Before)}";
 
         string Gap(double gap) => travel.IsZero(gap) ? "not open" : gap > 0 ? $"{travel.Text(gap)} open" : $"{travel.Text(-gap)} closed";
     }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using LaunchSim.Reports.Numbers;
-using LaunchSim.Reports.Words;
 using LaunchSim.Studies.Aims;
 
 namespace LaunchSim.Studies.Comparing;
@@ -39,11 +38,11 @@ public static class VerdictWords
         if (difference.Verdict == Verdict.Unknown)
         {
             ComparedSetUp stopped = difference.Other.Run.Failure is null ? difference.First : difference.Other;
-            return $"Whether {other} is better than {first} cannot be said, for {stopped.Letter} did not come to its end. {FailureWords.Of(stopped.Run.Failure!)}";
+            return $"Whether {other} is better than {first} cannot be said, for {stopped.Letter} did not come to its end.";
         }
 
         string wanted = $"{aims.Profile.Words}{(aims.IsEntered ? ", by the aims entered" : "")}";
-        string points = $"{Points(difference.Other.Score.Points)} points off what is wanted for {Points(difference.First.Score.Points)}";
+        string points = $"{Points(difference.Other.Score.Points)} points off what is wanted against {Points(difference.First.Score.Points)}";
         string verdict = difference.Verdict == Verdict.NoMatter
             ? $"For {wanted}, {other} is as good as {first}, {points}"
             : $"For {wanted}, {other} is {Of(difference.Verdict)} than {first}, {points}";
@@ -54,7 +53,7 @@ public static class VerdictWords
         {
             var values = new AimReadout(readout);
             AimVerdict[] own = [.. difference.Aims.Where(aim => aim.Verdict == kind).OrderByDescending(aim => aim.Aim.IsLimit).ThenByDescending(aim => Math.Abs(aim.Change))];
-            return own.Length == 0 ? "" : $"{Of(kind)} in {string.Join(", ", own.Select(aim => $"{aim.Aim.Subject.Words} ({(aim.Aim.IsLimit ? "a limit: " : "")}{values.Value(aim.Aim, aim.After.Value)} for {values.Value(aim.Aim, aim.Before.Value)})"))}";
+            return own.Length == 0 ? "" : $"{Of(kind)} in {string.Join(", ", own.Select(aim => $"{aim.Aim.Subject.Words} ({(aim.Aim.IsLimit ? "a limit: " : "")}{values.Value(aim.Aim, aim.After.Value)} against {values.Value(aim.Aim, aim.Before.Value)})"))}";
         }
     }
 }

@@ -11,7 +11,7 @@ public class CompleterTests
 {
     [Theory]
     [InlineData("ge", "geometry")]
-    [InlineData("c", "check completion")]
+    [InlineData("c", "check compare completion")]
     [InlineData("-", "--help --version")]
     [InlineData("xyz", "")]
     [InlineData("xyz ", "")]
@@ -29,6 +29,7 @@ public class CompleterTests
     [InlineData("new --linkage ", "four-link ladder-bar")]
     [InlineData("geometry --p", "--percent")]
     [InlineData("geometry a.yaml ", "")]
+    [InlineData("compare --profile ", "in-step stay-down")]
     [InlineData("completion ", "bash fish powershell zsh")]
     [InlineData("completion bash ", "")]
     [InlineData("schema ", "")]
