@@ -18,6 +18,8 @@ internal static class CommandRegister
             RunCommand.Create(session),
             CheckCommand.Create(session),
             GeometryCommand.Create(session),
+            SweepCommand.Create(session),
+            MergeCommand.Create(session),
             SchemaCommand.Create(session),
             CompletionCommand.Create(session),
             CompleteCommand.Create(session),
