@@ -30,7 +30,7 @@ internal static class CurveChart
         OxyRect room = SweepChart.Page(canvas, view, $"{joined}{(joined.Length > 0 ? "each" : "Each")} dot is a launch. Grey bands are what is wanted.{hollow}", height);
         double left = room.Left + Plot.Left - 6, right = room.Right - Plot.Right, top = room.Top;
         double each = (room.Height - AxisHeight - (view.Measures.Count * (Plot.Above + Apart))) / view.Measures.Count;
-        var scale = new SettingScale(axis, left, right, false);
+        var scale = new SettingScale(axis, left, right, SettingEnds.Free);
         var areas = new List<OxyRect>();
         foreach (SweepMeasure measure in view.Measures)
         {
@@ -48,11 +48,14 @@ internal static class CurveChart
         SweepAxis axis = view.Axes[0];
         var across = new LinearAxis { Position = AxisPosition.Bottom, Minimum = scale.Ends.Low, Maximum = scale.Ends.High, LabelFormatter = _ => "", MajorStep = 10 * (scale.Ends.High - scale.Ends.Low) };
         Extent extent = ExtentOf(measure);
-        var plot = new Plot(canvas, area, across, extent, SweepChart.Caption(char.ToUpperInvariant(measure.Name[0]) + measure.Name[1..], measure.Unit));
+        var plot = new Plot(canvas, area, across, extent, "");
+
+        // Not over the numbers of the axis, of which one may stand at its very end.
+        canvas.Text(SweepChart.Caption(char.ToUpperInvariant(measure.Name[0]) + measure.Name[1..], measure.Unit), new ScreenPoint(area.Left, area.Top - Plot.Above + 1), Theme.Small, Theme.Ink, Theme.Bold);
         if (!double.IsNaN(measure.From) && (double.IsFinite(measure.From) || double.IsFinite(measure.To)))
         {
             double low = Math.Clamp(measure.From, extent.Low, extent.High), high = Math.Clamp(measure.To, extent.Low, extent.High);
-            plot.Strip([new(across.Minimum, low), new(across.Maximum, low)], [new(across.Minimum, high), new(across.Maximum, high)], Theme.Hair);
+            plot.Strip([new(across.Minimum, low), new(across.Maximum, low)], [new(across.Minimum, high), new(across.Maximum, high)], Theme.Wanted);
             if (low == high && measure.From == measure.To && measure.From >= extent.Low && measure.From <= extent.High)
             {
                 _ = plot.Level(low, new Pen(Theme.Bar, 4));
@@ -88,8 +91,9 @@ internal static class CurveChart
             ScreenPoint at = plot.At(axis.At(best), measure.Values[best]);
             canvas.DrawEllipse(new OxyRect(at.X - 7, at.Y - 7, 14, 14), OxyColors.Undefined, Theme.Ink, 1.5, Exact);
             plot.Labels.Keep(new OxyRect(at.X - 8, at.Y - 8, 16, 16));
-            string named = isFirst ? $"best score: {SweepChart.Text(axis, best)}\n" : "";
-            _ = plot.Labels.Place(named + SweepChart.Text(measure, measure.Values[best]), at, new LabelStyle { Weight = Theme.Bold, Gap = 11, Directions = [90, 45, 135, 0, 180, 270] });
+            bool isNow = axis.Present is { } now && axis.At(best) == now;
+            string named = isFirst ? $"{(isNow ? "now, and best score" : "best score")}: {SweepChart.Text(axis, best)}\n" : "";
+            _ = plot.Labels.Place(named + SweepChart.Number(measure, measure.Values[best]), at, new LabelStyle { Weight = Theme.Bold, Gap = 11, Directions = [90, 45, 135, 0, 180, 270] });
         }
 
         if (isFirst && view.Failed.Any(failed => failed))
@@ -120,7 +124,13 @@ internal static class CurveChart
             ScreenPoint at = plot.At(now, measure.Present);
             canvas.Ring(at, 5.5, Theme.Fourth, 2);
             plot.Labels.Keep(new OxyRect(at.X - 6, at.Y - 6, 12, 12));
-            _ = plot.Labels.Place($"{(isFirst ? "now: " : "")}{SweepChart.Text(measure, measure.Present)}", at, new LabelStyle { Color = Theme.Fourth, Gap = 10, Directions = [45, 315, 135, 225, 90, 270] });
+            if (view.Best is { } best && axis.At(best) == now)
+            {
+                // The best one's label says it.
+                return;
+            }
+
+            _ = plot.Labels.Place($"{(isFirst ? "now: " : "")}{SweepChart.Number(measure, measure.Present)}", at, new LabelStyle { Color = Theme.Fourth, Gap = 10, Directions = [45, 315, 135, 225, 90, 270] });
         }
         else if (isFirst)
         {
@@ -141,7 +151,7 @@ internal static class CurveChart
             canvas.Text(SweepChart.Fitted(canvas, axis.Names[place], most, Theme.Small), new ScreenPoint(scale.At(place), lowest.Bottom + 5), Theme.Small, Theme.Muted, Theme.Normal, HorizontalAlignment.Center);
         }
 
-        canvas.Text(SweepChart.Fitted(canvas, SweepChart.Caption(axis.Name, axis.Unit), lowest.Width, Theme.Body), new ScreenPoint(lowest.Right, lowest.Bottom + 22), Theme.Body, Theme.Ink, Theme.Normal, HorizontalAlignment.Right);
+        canvas.Text(SweepChart.FittedEnd(canvas, SweepChart.Caption(axis.Name, axis.Unit), lowest.Width, Theme.Body), new ScreenPoint(lowest.Right, lowest.Bottom + 22), Theme.Body, Theme.Ink, Theme.Normal, HorizontalAlignment.Right);
     }
 
     // From the lowest to the highest value, with room for labels; zero is no landmark here.

@@ -57,9 +57,9 @@ internal static class MapChart
         {
             (_canvas, _view, _measure, _room, _isRelief) = (canvas, view, measure, room, isRelief);
             _area = new OxyRect(room.Left + NamesLeft, room.Top + Above, room.Width - NamesLeft - Legend, room.Height - Above - NamesBelow);
-            _across = new SettingScale(Across, _area.Left, _area.Right, true);
-            _up = new SettingScale(Up, _area.Bottom, _area.Top, true);
-            _levels = new Levels(measure.Values, measure.Decimals);
+            _across = new SettingScale(Across, _area.Left, _area.Right, isRelief ? SettingEnds.Tight : SettingEnds.Cells);
+            _up = new SettingScale(Up, _area.Bottom, _area.Top, isRelief ? SettingEnds.Tight : SettingEnds.Cells);
+            _levels = new Levels(measure.Values, measure.Decimals + 1);
             _labels = new Labels(canvas, _area);
         }
 
@@ -209,7 +209,7 @@ internal static class MapChart
                 double value = _measure.Values[index];
                 string text = SweepChart.Number(_measure, value);
                 OxySize size = _canvas.MeasureText(text, Theme.FontFamily, Theme.Small, Theme.Normal);
-                if (double.IsFinite(value) && size.Width + 6 <= rect.Width && rect.Height >= LeastCell)
+                if (double.IsFinite(value) && size.Width + 2 <= rect.Width && rect.Height >= LeastCell)
                 {
                     bool isFree = !_labels.Placed.Any(label => Clip.Overlap(label.Area, new OxyRect(at.X - (size.Width / 2), at.Y - (size.Height / 2), size.Width, size.Height))) && index != _view.Best && !IsPresent(at);
                     if (isFree)
@@ -238,8 +238,8 @@ internal static class MapChart
                 _canvas.Text(SweepChart.Fitted(_canvas, Up.Names[place], NamesLeft - 24, Theme.Small), new ScreenPoint(_area.Left - 5, _up.At(place)), Theme.Small, Theme.Muted, Theme.Normal, HorizontalAlignment.Right, VerticalAlignment.Middle);
             }
 
-            _canvas.Text(SweepChart.Fitted(_canvas, SweepChart.Caption(Across.Name, Across.Unit), _area.Width, Theme.Small), new ScreenPoint(_area.Right, _area.Bottom + 23), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Right);
-            _canvas.Text(SweepChart.Fitted(_canvas, SweepChart.Caption(Up.Name, Up.Unit), _area.Height, Theme.Small), new ScreenPoint(_room.Left, _area.Top), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Right, VerticalAlignment.Top, -90);
+            _canvas.Text(SweepChart.FittedEnd(_canvas, SweepChart.Caption(Across.Name, Across.Unit), _area.Width, Theme.Small), new ScreenPoint(_area.Right, _area.Bottom + 23), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Right);
+            _canvas.Text(SweepChart.FittedEnd(_canvas, SweepChart.Caption(Up.Name, Up.Unit), _area.Height, Theme.Small), new ScreenPoint(_room.Left, _area.Top), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Right, VerticalAlignment.Top, -90);
         }
 
         private void Shades()
@@ -274,7 +274,7 @@ internal static class MapChart
                 for (int j = 0; j < Up.Names.Count; j++)
                 {
                     (double bottom, double top) = _up.Reach(j);
-                    draw(new OxyRect(left, top, right - left, bottom - top), Index(i, j), new ScreenPoint(_isRelief || Across.Numbers is not null ? _across.At(i) : (left + right) / 2, _up.At(j)));
+                    draw(new OxyRect(left, top, right - left, bottom - top), Index(i, j), new ScreenPoint(_across.At(i), _up.At(j)));
                 }
             }
         }

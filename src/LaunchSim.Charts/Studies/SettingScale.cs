@@ -7,13 +7,13 @@ namespace LaunchSim.Charts.Studies;
 /// <param name="axis">The setting.</param>
 /// <param name="from">Where it begins on the canvas.</param>
 /// <param name="to">Where it ends; less than the beginning for an axis that goes up.</param>
-/// <param name="isCells">Whether each value has a stretch of its own in the place of a point.</param>
-internal sealed class SettingScale(SweepAxis axis, double from, double to, bool isCells)
+/// <param name="ends">What lies beyond its first and last value.</param>
+internal sealed class SettingScale(SweepAxis axis, double from, double to, SettingEnds ends)
 {
     // Share of the stretch that is left free at the ends of a scale.
     private const double Free = 0.03;
 
-    private readonly (double Low, double High) _extent = Extent(axis, isCells);
+    private readonly (double Low, double High) _extent = Extent(axis, ends);
     private readonly int[] _order = [.. Enumerable.Range(0, axis.Names.Count).OrderBy(axis.At)];
     private readonly int[] _ranks = Ranks(axis);
 
@@ -32,7 +32,7 @@ internal sealed class SettingScale(SweepAxis axis, double from, double to, bool 
         double at = axis.At(place);
         int rank = _ranks[place];
         double below = rank > 0 ? (at + axis.At(_order[rank - 1])) / 2 : at, above = rank + 1 < _order.Length ? (at + axis.At(_order[rank + 1])) / 2 : at;
-        return isCells && axis.Numbers is null ? (At(at - 0.5), At(at + 0.5)) : (At(rank > 0 ? below : _extent.Low), At(rank + 1 < _order.Length ? above : _extent.High));
+        return axis.Numbers is null ? (At(at - 0.5), At(at + 0.5)) : (At(rank > 0 ? below : _extent.Low), At(rank + 1 < _order.Length ? above : _extent.High));
     }
 
     /// <summary>The values that get their names, so that none covers another: all, or every second, third …</summary>
@@ -63,7 +63,7 @@ internal sealed class SettingScale(SweepAxis axis, double from, double to, bool 
         return ranks;
     }
 
-    private static (double Low, double High) Extent(SweepAxis axis, bool isCells)
+    private static (double Low, double High) Extent(SweepAxis axis, SettingEnds ends)
     {
         if (axis.Numbers is null)
         {
@@ -82,7 +82,25 @@ internal sealed class SettingScale(SweepAxis axis, double from, double to, bool 
             return (low - some, high + some);
         }
 
-        double free = isCells ? 0 : Free * (high - low);
-        return (low - free, high + free);
+        double[] sorted = [.. axis.Numbers.Order()];
+        return ends switch
+        {
+            SettingEnds.Tight => (low, high),
+            SettingEnds.Cells when sorted.Length > 1 => (Math.Min(low, sorted[0] - ((sorted[1] - sorted[0]) / 2)), Math.Max(high, sorted[^1] + ((sorted[^1] - sorted[^2]) / 2))),
+            _ => (low - (Free * (high - low)), high + (Free * (high - low))),
+        };
     }
+}
+
+/// <summary>What lies beyond the first and the last value of a setting that is laid along an edge.</summary>
+internal enum SettingEnds
+{
+    /// <summary>Nothing.</summary>
+    Tight,
+
+    /// <summary>A little room, for dots.</summary>
+    Free,
+
+    /// <summary>Half a cell.</summary>
+    Cells,
 }

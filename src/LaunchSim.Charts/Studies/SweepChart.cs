@@ -30,10 +30,12 @@ public static class SweepChart
     /// <summary>Head and foot of a page, and the room between them.</summary>
     internal static OxyRect Page(IRenderContext canvas, SweepView view, string explanation, double height)
     {
-        var sheet = new Sheet(canvas, Width, height, Margin);
-        sheet.Head(view.Title, explanation);
-        sheet.Foot([view.Imprint + ".", LimitWords.Caution]);
-        return sheet.Room(Foot);
+        // The conclusion names paths and is long: a sentence's size, not a title's.
+        double within = Width - (2 * Margin), top = Margin;
+        top += canvas.Wrapped(view.Title, new ScreenPoint(Margin, top), within, Theme.Sentence, Theme.Ink, Theme.Bold) + 2;
+        top += canvas.Wrapped(explanation, new ScreenPoint(Margin, top), within, Theme.Body, Theme.Muted) + 8;
+        new Sheet(canvas, Width, height, Margin).Foot([view.Imprint + ".", LimitWords.Caution]);
+        return new OxyRect(Margin, top, within, height - Margin - Foot - top);
     }
 
     /// <summary>A value with the digits that it deserves.</summary>
@@ -43,14 +45,23 @@ public static class SweepChart
         return text[0] == '-' && text.AsSpan().IndexOfAnyInRange('1', '9') < 0 ? text[1..] : text;
     }
 
-    /// <summary>A value with its unit.</summary>
-    internal static string Text(SweepMeasure measure, double value) => measure.Unit.Length == 0 ? Number(measure, value) : $"{Number(measure, value)} {measure.Unit}";
-
     /// <summary>A setting's value with its unit.</summary>
     internal static string Text(SweepAxis axis, int place) => axis.Unit.Length == 0 ? axis.Names[place] : $"{axis.Names[place]} {axis.Unit}";
 
     /// <summary>What an axis shows and in which unit.</summary>
     internal static string Caption(string name, string unit) => unit.Length == 0 ? name : $"{name}, {unit}";
+
+    /// <summary>A path that is no longer than a width allows; its end tells most.</summary>
+    internal static string FittedEnd(IRenderContext canvas, string text, double width, double size)
+    {
+        string one = text;
+        for (int from = 0; from < text.Length - 1 && canvas.MeasureText(one, Theme.FontFamily, size, Theme.Normal).Width > width;)
+        {
+            one = "…" + text[++from..];
+        }
+
+        return one;
+    }
 
     /// <summary>A name that is no longer than a width allows.</summary>
     internal static string Fitted(IRenderContext canvas, string text, double width, double size)

@@ -49,7 +49,7 @@ public sealed class RowMerge
             IReadOnlyList<string> differences = first.Value.Identity.Differences(identity, Part);
             if (differences.Count > 0)
             {
-                found.Add($"`{table}` is of another study than `{first.Value.Table}`; {string.Join("; ", differences.Select(Shortened)).Replace(": there ", $": in `{table}` ", StringComparison.Ordinal).Replace(", here ", $", in `{first.Value.Table}` ", StringComparison.Ordinal)}");
+                found.Add($"`{table}` is of another study than `{first.Value.Table}`; {string.Join("; ", differences).Replace(": there ", $": in `{table}` ", StringComparison.Ordinal).Replace(", here ", $", in `{first.Value.Table}` ", StringComparison.Ordinal)}");
             }
             else if (shard.Of != first.Value.Shard.Of)
             {
@@ -186,7 +186,4 @@ public sealed class RowMerge
 
         return (Encoding.UTF8.GetString(header.ToArray()), Math.Max(lines, 0), isWhole);
     }
-
-    // Hashes and long lists are told apart by their beginnings.
-    private static string Shortened(string difference) => difference.Length <= 400 ? difference : difference[..400] + "…";
 }

@@ -43,7 +43,10 @@ public sealed record Measure(string Key, string Words, Scale Scale, Func<GridRow
         {
             FigureDefinition figure = catalog.TryFind(key, out int index) ? catalog.Definitions[index] : throw new ArgumentException($"There is no figure {key}.", nameof(figures));
             int column = columns.IndexOf(key);
-            return new Measure(key, $"the {figure.Name}", FigureFormat.ScaleOf(figure, readout), row => row.Figures[column]);
+            return new Measure(key, $"the {Inside(figure.Name)}", FigureFormat.ScaleOf(figure, readout), row => row.Figures[column]);
         }), score];
     }
+
+    // As it stands within a sentence; an abbreviation keeps its capitals.
+    private static string Inside(string name) => name.Length > 1 && char.IsUpper(name[1]) ? name : char.ToLowerInvariant(name[0]) + name[1..];
 }

@@ -12,6 +12,9 @@ public static class SweepConclusion
     // A step against the direction that is less than this share of the whole change is no turn.
     private const double Noise = 0.02;
 
+    // A change of less than this share of a point is nothing to a person.
+    private const double Little = 0.25;
+
     /// <summary>The sentence.</summary>
     /// <param name="tally">What came of the sweep.</param>
     public static string Of(SweepTally tally)
@@ -97,7 +100,14 @@ public static class SweepConclusion
     {
         int leading = Leading(tally);
         Measure measure = tally.Measures[leading];
-        return $"Over the {Count(tally.Count)} set-ups {measure.Words} {(tally.Ends(leading) is null ? "has no value" : Ends(tally, leading))}";
+        string course = "has no value";
+        if (tally.Ends(leading) is { } ends)
+        {
+            (string low, string high) = (Text(measure.Scale, measure.Of(ends.Least)), Text(measure.Scale, measure.Of(ends.Most)));
+            course = low == high ? $"stays at {low}" : $"lies between {FromTo(low, high).Replace(" to ", " and ", StringComparison.Ordinal)}";
+        }
+
+        return $"Over the {Count(tally.Count)} set-ups {measure.Words} {course}";
     }
 
     private static string Ends(SweepTally tally, int measure)
@@ -117,6 +127,11 @@ public static class SweepConclusion
         if (Number(low) == Number(high))
         {
             return $"stays at {Text(scale, first)}";
+        }
+
+        if (measure.Aim is { } aim && high - low < Little * aim.Point)
+        {
+            return $"hardly changes, {FromTo(Text(scale, low), Text(scale, high))}";
         }
 
         int down = Array.FindIndex(seen, one => one.Value == low), up = Array.FindIndex(seen, one => one.Value == high);
@@ -157,9 +172,17 @@ public static class SweepConclusion
             return $"all {Count(tally.BestCount)} {(tally.Failed > 0 ? "that came to their end " : "")}score the same, {points}";
         }
 
+        // Not told apart with the digits that are shown.
+        if (tally.Ends(tally.Measures.Count - 1) is { } ends && tally.BeyondLimits is var beyond && (beyond == 0 || beyond == tally.Count - tally.Failed)
+            && scale.Number(ends.Least.Score.Points) == scale.Number(ends.Most.Score.Points))
+        {
+            return $"all {Count(tally.Count - tally.Failed)} {(tally.Failed > 0 ? "that came to their end " : "")}score about the same, {points}";
+        }
+
         bool isPresent = tally.Present is { Trouble: null } now && now.Score.CompareTo(best.Score) == 0;
         string others = tally.BestCount > 1 ? $" and {Count(tally.BestCount - 1)} other{(tally.BestCount > 2 ? "s" : "")}" : "";
-        string compared = isPresent ? ", no better than now" : tally.Present is { Trouble: null } present ? $" (now {scale.Number(present.Score.Points)}{(present.Score.KeepsLimits ? "" : ", beyond a limit")})" : "";
+        string compared = isPresent ? ", no better than now"
+            : tally.Present is { Trouble: null } like && like.Score.KeepsLimits == best.Score.KeepsLimits && scale.Number(like.Score.Points) == scale.Number(best.Score.Points) ? ", hardly better than now" : tally.Present is { Trouble: null } present ? $" (now {scale.Number(present.Score.Points)}{(present.Score.KeepsLimits ? "" : ", beyond a limit")})" : "";
         return $"the best score of the {Count(tally.Count)} set-ups, {points}{compared}, is at {SetUp(tally.Plan, best.SetUp)}{others}{(tally.BestCount > 1 ? "" : Edge(tally.Plan, best.SetUp))}";
     }
 

@@ -15,6 +15,7 @@ internal static class FuzzCommands
     private static readonly FuzzOption
         Json = new("--json", 0.35),
         Units = new("--units", 0.15, draft => draft.Dice.Pick(["shop", "si"]), draft => draft.Dice.Pick(["SI", "metric", "", "--json", "sho"])),
+        Rows = new("--csv", 0.25, draft => OptionValues.NewFile(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv")),
         Csv = new("--csv", 0.25, draft => OptionValues.File(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv"));
 
     private static readonly FuzzOption
@@ -48,6 +49,26 @@ internal static class FuzzCommands
             Charts(0.02),
             Format,
             OptionValues.Set),
+        new("sweep", 3, _ => 1,
+            new("--vary", 0.95, draft => OptionValues.Vary(draft.Dice), draft => OptionValues.OddVary(draft.Dice)),
+            new("--profile", 0.2, draft => draft.Dice.Pick(["in-step", "stay-down"]), draft => draft.Dice.Pick(["", "in_step"])),
+            new("--tolerance", 0.2, draft => OptionValues.Tolerance(draft.Dice), OptionValues.OddNumber),
+            new("--threads", 0.3, draft => draft.Dice.Pick(["1", "2", "7"]), OptionValues.OddNumber),
+            new("--budget", 0.2, draft => draft.Dice.Pick(["100", "1e3"]), OptionValues.OddNumber),
+            Rows,
+            Json,
+            new("--parquet", 0.1, draft => OptionValues.NewFile(draft, ".parquet"), draft => OptionValues.OddFile(draft, ".parquet")),
+            new("--resume", 0.05),
+            new("--shard", 0.1, draft => draft.Dice.Pick(["1/2", "2/2", "3/7"]), draft => draft.Dice.Pick(["0/2", "3/2", "", "1", "1/0", "a/b"])),
+            new("--figure", 0.2, draft => draft.Dice.Pick(["rise_lag_s", "separation_peak_m"]), draft => draft.Dice.Pick(["", "rise_lag", "x"])),
+            Picture(0.05),
+            Units,
+            OptionValues.Set),
+        new("merge", 1, _ => 0,
+            new("--out", 0.9, draft => OptionValues.NewFile(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv")))
+        {
+            Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["part.csv", "none.csv", "no/folder/part.csv"])),
+        },
         new("measure", 1, _ => 0,
             Linkage,
             Units,
