@@ -39,6 +39,9 @@ internal static class Theme
     /// <summary>Behind a part of a plot that is drawn at another scale.</summary>
     public static readonly OxyColor Squeezed = OxyColor.FromRgb(0xF4, 0xF6, 0xF8);
 
+    /// <summary>Behind the values that are wanted.</summary>
+    public static readonly OxyColor Wanted = OxyColor.FromRgb(0xED, 0xF1, 0xF4);
+
     /// <summary>The rear end, always with a solid line.</summary>
     public static readonly OxyColor Rear = OxyColor.FromRgb(0x0A, 0x4F, 0x78);
 

@@ -64,6 +64,12 @@ internal sealed class BestCommand
         {
             using GridStudyRun run = StudyRuns.Open(request, plan);
             StudyRuns.Run(run, request.Threads, collector.Add, _session);
+            if (request.Parquet is { } parquet)
+            {
+                OutputFile file = OutputFile.Plan(parquet, OutputKind.Parquet, [request.Study.SourceFile, request.Study.Scenario.SourceFile]);
+                StudyRuns.Write(file, stream => GridParquet.Write(plan, run.Rows(), Program, stream, _session.Cancellation), _session);
+            }
+
             if (!request.Shard.IsWhole)
             {
                 _session.Error.WriteLine($"wrote part {request.Shard}: {run.Count} rows in {request.Csv}; `launchsim merge` joins all parts, and `launchsim best` with --csv and --resume on the joined table says which is best");

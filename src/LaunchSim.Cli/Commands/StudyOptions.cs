@@ -106,10 +106,10 @@ internal sealed class StudyOptions
             session.Error.WriteLine(finding.ToString());
         }
 
+        Unknown(read.Study, figures, wrong);
         AimSet? aims = null;
         if (read.Study is { } study)
         {
-            Unknown(study, figures, wrong);
             aims = AimSet.Of(study.Aims, parsed.GetValue(Profile) is { } name ? AimProfiles.Find(name) : null, out string? problem);
             Refuse(problem is not null, problem ?? "", wrong);
         }
@@ -137,10 +137,11 @@ internal sealed class StudyOptions
         };
     }
 
-    private static void Unknown(Study study, IReadOnlyList<string> figures, List<string> wrong)
+    private static void Unknown(Study? study, IReadOnlyList<string> figures, List<string> wrong)
     {
-        var catalog = FigureCatalog.For(study.Scenario.Run.Marks.Count);
-        foreach (string key in figures.Where(key => !catalog.TryFind(key, out _)))
+        // How many marks are timed is not known of a study that cannot be read.
+        var catalog = FigureCatalog.For(study?.Scenario.Run.Marks.Count ?? 0);
+        foreach (string key in figures.Where(key => !catalog.TryFind(key, out _) && (study is not null || !key.StartsWith("mark_", StringComparison.Ordinal))))
         {
             string? near = Nearest.To(key, catalog.Definitions.Select(figure => figure.Key));
             wrong.Add($"--figure {key}: found no such figure; {(near is null ? "docs/model.md lists the keys" : $"did you mean `{near}`?")}");
@@ -196,6 +197,9 @@ internal sealed class StudyOptions
 /// <summary>A study as it was asked for, everything read and in itself sound.</summary>
 internal sealed record StudyRequest
 {
+    // More than this no number of machines gets done.
+    private const long MostParted = 1_000_000_000;
+
     /// <summary>What kind of study it is.</summary>
     public required string Kind { get; init; }
 
@@ -258,6 +262,6 @@ internal sealed record StudyRequest
         throw new InputException(
             $"found {rows.ToString("#,0", CultureInfo.InvariantCulture)} set-ups{part} ({settings}), which take about {Pace.Duration((double)rows / rate)} at the {Pace.Rate(rate)} launches a second measured here just now with {Threads} {(Threads == 1 ? "thread" : "threads")}; "
             + $"allowed: {most.ToString("#,0", CultureInfo.InvariantCulture)}{(Budget is null ? " unless --budget says more" : ", by the budget")}. Vary fewer settings or take coarser steps"
-            + (all <= long.MaxValue ? "; or allow it by --budget and part it among machines by --shard" : ""));
+            + (all <= MostParted ? "; or allow it by --budget and part it among machines by --shard" : ""));
     }
 }

@@ -17,18 +17,19 @@ public static class FigureFormat
             // How small the ledger's residual is counts; anything else that small is nothing.
             case FigureUnit.Ratio when figure.Key.StartsWith("energy_", StringComparison.Ordinal) && Math.Abs(value) < 1e-4 && value != 0:
                 return (value.ToString("0.0e-0", CultureInfo.InvariantCulture), "");
-            case FigureUnit.Ratio:
-                return (new Scale("", 1, 3).Number(value), "");
-            case FigureUnit.Count:
-                return (new Scale("", 1, 0).Number(value), "");
             default:
                 Scale scale = ScaleOf(figure, readout);
                 return (scale.Number(value), scale.Unit);
         }
     }
 
-    private static Scale ScaleOf(FigureDefinition figure, Readout readout) => figure.Unit switch
+    /// <summary>The unit of a figure, for many of its values one beside the other.</summary>
+    /// <param name="figure">The figure.</param>
+    /// <param name="readout">The units.</param>
+    public static Scale ScaleOf(FigureDefinition figure, Readout readout) => figure.Unit switch
     {
+        FigureUnit.Ratio => new Scale("", 1, 3),
+        FigureUnit.Count => new Scale("", 1, 0),
         FigureUnit.Time => Readout.Time,
         FigureUnit.Length when figure.Key.Contains("distance", StringComparison.Ordinal) => readout.Distance,
         FigureUnit.Length when figure.Key.StartsWith("standing_", StringComparison.Ordinal) => readout.Place,

@@ -55,7 +55,11 @@ public sealed record Aim
 /// <param name="Unit">What its value measures.</param>
 /// <param name="Keys">The figures that it needs.</param>
 /// <param name="Value">Its value from those figures, in their order; not a number when the launch has none.</param>
-public sealed record AimSubject(string Name, string Words, FigureUnit Unit, IReadOnlyList<string> Keys, AimValue Value);
+public sealed record AimSubject(string Name, string Words, FigureUnit Unit, IReadOnlyList<string> Keys, AimValue Value)
+{
+    /// <summary>Whether the value is a load as a share of the rear tyres' standing load.</summary>
+    public bool IsShareOfStandingLoad { get; init; }
+}
 
 /// <summary>A value out of figures.</summary>
 /// <param name="figures">The figures in the order of the subject's keys; not a number where a launch has none.</param>

@@ -13,8 +13,8 @@ public static class AimSubjects
         new("rise_lag", "the rise lag", FigureUnit.Time, ["rise_lag_s"], figures => figures[0]),
         new("separation", "the largest separation", FigureUnit.Length, ["separation_peak_m"], figures => figures[0]),
         new("rear_stops", "the rear dampers' stops", FigureUnit.Ratio, ["rear_top_stop_count", "rear_top_stop_force_n", "rear_bottom_stop_count", "rear_bottom_stop_force_n", StandingLoad], Stops),
-        new("rear_load", "the lowest rear load after the hit", FigureUnit.Ratio, ["lowest_rear_load_after_hit_n", StandingLoad], figures => figures[0] / figures[1]),
-        new("load_unrest", "the load unrest", FigureUnit.Ratio, ["load_unrest_n", StandingLoad], figures => figures[0] / figures[1]),
+        new("rear_load", "the lowest rear load after the hit", FigureUnit.Ratio, ["lowest_rear_load_after_hit_n", StandingLoad], figures => figures[0] / figures[1]) { IsShareOfStandingLoad = true },
+        new("load_unrest", "the load unrest", FigureUnit.Ratio, ["load_unrest_n", StandingLoad], figures => figures[0] / figures[1]) { IsShareOfStandingLoad = true },
         new("slip_past_peak", "the time of slip past the peak", FigureUnit.Time, ["slip_beyond_peak_time_s"], figures => figures[0]),
         new("front_height", "the largest front rise", FigureUnit.Length, ["front_rise_peak_m"], figures => figures[0]),
     ];

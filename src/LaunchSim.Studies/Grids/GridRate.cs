@@ -5,7 +5,8 @@ namespace LaunchSim.Studies.Grids;
 /// <summary>How many launches of a grid are run in a second on this machine, from a few that are run for it.</summary>
 public static class GridRate
 {
-    private const int Launches = 3;
+    // A program that has just started is slow at first, s; and so long it is looked at.
+    private const double WarmUp = 0.5, Look = 0.5;
 
     /// <summary>Launches a second.</summary>
     /// <param name="plan">What is run.</param>
@@ -18,15 +19,21 @@ public static class GridRate
         var worker = new Running.LaunchWorker(plan.Figures, plan.Settings);
         double[] figures = new double[plan.Figures.Count];
 
-        // The first launch is that of a program that has just started.
-        _ = worker.Run(plan.Study.Scenario, [], figures, cancellation);
-        long start = Stopwatch.GetTimestamp();
-        for (int i = 0; i < Launches; i++)
-        {
-            _ = worker.Run(plan.Study.Scenario, [], figures, cancellation);
-        }
-
-        double each = Stopwatch.GetElapsedTime(start).TotalSeconds / Launches;
+        _ = Each(WarmUp);
+        double each = Each(Look);
         return Math.Min(threads, Environment.ProcessorCount) / each / (plan.HoldsGrip ? 2 : 1);
+
+        double Each(double least)
+        {
+            long start = Stopwatch.GetTimestamp();
+            int launches = 0;
+            do
+            {
+                _ = worker.Run(plan.Study.Scenario, [], figures, cancellation);
+                launches++;
+            }
+            while (Stopwatch.GetElapsedTime(start).TotalSeconds < least);
+            return Stopwatch.GetElapsedTime(start).TotalSeconds / launches;
+        }
     }
 }

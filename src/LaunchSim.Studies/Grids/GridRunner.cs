@@ -40,6 +40,19 @@ public static class GridRunner
         return rows;
     }
 
+    /// <summary>Runs the scenario as it stands; the row's number is −1.</summary>
+    /// <param name="plan">What is run.</param>
+    /// <param name="cancellation">Ends it.</param>
+    /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
+    public static GridRow Present(GridPlan plan, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        double[] figures = new double[plan.Figures.Count];
+        string? trouble = new LaunchWorker(plan.Figures, plan.Settings).Run(plan.Study.Scenario, [], figures, cancellation);
+        AimScore score = trouble is null ? plan.Aims.Score(figures.AsSpan(0, plan.Aims.Keys.Count)) : AimScore.None;
+        return new GridRow(-1, figures, score, score, trouble);
+    }
+
     private static GridRow One(GridPlan plan, LaunchWorker worker, long setUp, CancellationToken cancellation)
     {
         double[] figures = new double[plan.Figures.Count];

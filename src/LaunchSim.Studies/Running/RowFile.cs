@@ -51,11 +51,6 @@ public sealed class RowFile : IDisposable
                     : $"`{path}` is there already; name another file, delete it, or read it again with --resume");
             }
 
-            if (File.Exists(Sidecar(path)) && StudyIdentity.Parse(File.ReadAllText(Sidecar(path))) is null)
-            {
-                throw new RowFileException($"`{Sidecar(path)}` is there and does not come from this program; name another table, or move it away");
-            }
-
             WriteSidecar(path, identity);
             return Begin(path, header);
         }
@@ -221,9 +216,15 @@ public sealed class RowFile : IDisposable
     /// <summary>Writes what a table comes from beside it.</summary>
     /// <param name="path">The finished table's name.</param>
     /// <param name="identity">What it comes from.</param>
+    /// <exception cref="RowFileException">Something that this program did not write is in the way.</exception>
     /// <exception cref="IOException">It cannot be written.</exception>
     internal static void WriteSidecar(string path, StudyIdentity identity)
     {
+        if (File.Exists(Sidecar(path)) && StudyIdentity.Parse(File.ReadAllText(Sidecar(path))) is null)
+        {
+            throw new RowFileException($"`{Sidecar(path)}` is there and does not come from this program; name another table, or move it away");
+        }
+
         string temporary = Sidecar(path) + ".tmp";
         File.WriteAllText(temporary, identity.ToString());
         File.Move(temporary, Sidecar(path), overwrite: true);

@@ -30,7 +30,7 @@ public sealed class StudyIdentity
         ArgumentNullException.ThrowIfNull(found);
         return [.. Facts.Select(fact => fact.Key).Union(found.Facts.Select(fact => fact.Key)).Where(name => !except.Contains(name))
             .Where(name => Find(name) != found.Find(name))
-            .Select(name => $"{name}: there {found.Find(name) ?? "nothing"}, here {Find(name) ?? "nothing"}")];
+            .Select(name => $"{name}: there {Short(found.Find(name))}, here {Short(Find(name))}")];
     }
 
     /// <summary>The text to keep.</summary>
@@ -71,6 +71,9 @@ public sealed class StudyIdentity
 
         return new StudyIdentity(facts);
     }
+
+    // Long lists and hashes are told apart by their beginnings and ends.
+    private static string Short(string? value) => value is null ? "nothing" : value.Length <= 80 ? value : $"{value[..50]} … {value[^20..]}";
 
     private static string OneLine(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -30,6 +30,24 @@ internal static class OptionValues
         return InFolder(draft.Named.Count > 1 ? "tables" : "table" + extension);
     }
 
+    /// <summary>A new file in the case's folder.</summary>
+    public static string NewFile(Draft draft, string extension) => InFolder(draft.Dice.Pick(["rows", "other"]) + extension);
+
+    /// <summary>A few values of a setting.</summary>
+    public static string Vary(Dice dice) => dice.Pick(
+        ["rear.spring.rate=130 150 175 lb/in", "rear.tire.pressure.set=14 to 16 by 1 psi", "car.cg_height=20 to 22 by 1 in", "rear.linkage.upper.body.use=all", "rear.damper.extension.set=all"]);
+
+    /// <summary>Anything for a setting and its values.</summary>
+    public static string OddVary(Dice dice) => dice.Below(6) switch
+    {
+        0 => OddSet(dice),
+        1 => $"{dice.Pick([.. ScenarioPath.Known.Keys])}={dice.Pick(NumberMutations.Odd)} to {dice.Pick(NumberMutations.Odd)} by {dice.Pick(NumberMutations.Odd)} {dice.Pick(UnitMutations.Odd)}",
+        2 => $"{dice.Pick([.. ScenarioPath.Known.Keys])}=all",
+        3 => "rear.spring.rate=240 to 120 by 10 lb/in",
+        4 => "rear.spring.rate=100 to 1100 by 1 lb/in",
+        _ => dice.Pick(["", "=", "rear.spring.rate", "rear.spring.rate=", "rear.spring.rate=1 1 lb/in"]),
+    };
+
     /// <summary>A place where nothing may be written, or where something else lies.</summary>
     public static string OddFile(Draft draft, string extension)
     {
