@@ -29,10 +29,22 @@ public sealed class LaunchOutcome
     /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
     public static LaunchOutcome Of(Scenario scenario, CancellationToken cancellation)
     {
+        ArgumentNullException.ThrowIfNull(scenario);
+        return Of(scenario, scenario.Run, cancellation);
+    }
+
+    /// <summary>Solves a scenario with other settings than its own, such as those of one that it is compared with.</summary>
+    /// <param name="scenario">The scenario, read for a run.</param>
+    /// <param name="settings">Duration, sample, tolerance and marks in the place of its own.</param>
+    /// <param name="cancellation">Asked once a step.</param>
+    /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
+    public static LaunchOutcome Of(Scenario scenario, RunSettings settings, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
         Car car = scenario.Car ?? throw new InvalidOperationException("The scenario was not read for a run.");
-        LaunchSolution solution = LaunchSimulation.Solve(car, scenario.Run, cancellation);
+        LaunchSolution solution = LaunchSimulation.Solve(car, settings, cancellation);
         cancellation.ThrowIfCancellationRequested();
-        return Read(scenario, solution);
+        return new LaunchOutcome(scenario, solution, LaunchFigures.Read(solution, settings));
     }
 
     /// <summary>Reads a launch that was solved already.</summary>

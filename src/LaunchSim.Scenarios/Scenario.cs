@@ -92,6 +92,9 @@ public sealed class Scenario
     /// </summary>
     public string ContentHash => _hash.Value;
 
+    /// <summary>The values as they were written, with those of its bases and what is set beside the file, in the order of the reference; without name, notes and choices.</summary>
+    public IReadOnlyList<WrittenValue> Written => WrittenValues.Of(_values);
+
     /// <summary>The values as they were bound.</summary>
     internal BoundValues Values => _values;
 

@@ -16,6 +16,7 @@ internal static class CommandRegister
             MeasureCommand.Create(session),
             NewCommand.Create(session, words.Contains("new")),
             RunCommand.Create(session),
+            CompareCommand.Create(session),
             CheckCommand.Create(session),
             GeometryCommand.Create(session),
             BestCommand.Create(session),

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Text;
 using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
@@ -7,6 +8,7 @@ using LaunchSim.Reports.Numbers;
 using LaunchSim.Scenarios;
 using LaunchSim.Scenarios.Varying;
 using LaunchSim.Studies.Aims;
+using LaunchSim.Studies.Doubting;
 using LaunchSim.Studies.Grids;
 using LaunchSim.Studies.Next;
 
@@ -17,10 +19,16 @@ internal sealed class NextCommand
 {
     private readonly Argument<string> _file = new("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "A scenario, or a study file that names one" };
     private readonly Option<string> _profile = new("--profile") { HelpName = string.Join('|', AimProfiles.All.Select(profile => profile.Name)), Description = $"What is wanted: {string.Join(", ", AimProfiles.All.Select(profile => $"{profile.Name} ({profile.Words})"))}. Aims in the file take the place of the profile's" };
+    private readonly Option<bool> _doubt = new("--doubt") { Description = "Also say in what share of plausible cars the best changes help" };
+    private readonly Option<string> _cars = new("--cars") { HelpName = "count", Description = $"How many plausible cars --doubt draws; {UsualCars} when left out" };
+    private readonly Option<bool> _typical = new("--typical") { Description = "Let --doubt also draw numbers without a ± from their usual doubt" };
     private readonly Option<bool> _json = new("--json") { Description = "Print one JSON document, in SI units, in the place of the text" };
     private readonly Option<string[]> _set = Settings.Set();
     private readonly Option<string> _units = Settings.Units();
     private readonly Session _session;
+
+    // Eleven launches a car.
+    private const int UsualCars = 500;
 
     private NextCommand(Session session) => _session = session;
 
@@ -30,7 +38,7 @@ internal sealed class NextCommand
         _ = next._profile.AcceptOnlyFromAmong([.. AimProfiles.All.Select(profile => profile.Name)]);
         var command = new Command("next", "Try every single change among the file's choices, one step and two, and say which helps most")
         {
-            next._file, next._profile, next._json, next._set, next._units,
+            next._file, next._profile, next._doubt, next._cars, next._typical, next._json, next._set, next._units,
         };
         command.SetAction(next.Invoke);
         return command;
@@ -38,6 +46,7 @@ internal sealed class NextCommand
 
     private int Invoke(ParseResult parsed)
     {
+        DoubtSettings? doubt = Doubt(parsed);
         StudyResult read = new StudyReader(StandingCheck.Reader(ReadPurpose.Run)).Read(parsed.GetRequiredValue(_file), Settings.Overrides(parsed.GetValue(_set)), []);
         foreach (Diagnostic finding in read.Errors.Concat(read.Warnings))
         {
@@ -62,18 +71,42 @@ internal sealed class NextCommand
         NextResult? result = null;
         _session.WithProgress("launches", NextStudy.Launches(settings, scenario), 0, added =>
             result = NextStudy.Run(scenario, settings, isOffered, aims, GridPlan.Tolerance, Environment.ProcessorCount, () => added(1), _session.Cancellation));
+        NextDoubt? sure = null;
+        if (doubt is not null && result!.Score.Exists && NextDoubt.Worth(result).Count > 0)
+        {
+            _session.WithProgress("cars", doubt.Cars, 0, added => sure = NextDoubt.Of(result, scenario, doubt, added, _session.Cancellation));
+        }
+
         var readout = new Readout(Settings.System(parsed.GetValue(_units), scenario.UnitSystem));
         if (parsed.GetValue(_json))
         {
             using var stream = new MemoryStream();
-            NextJson.Write(result!, scenario, readout, stream);
+            NextJson.Write(result!, sure, scenario, readout, stream);
             _session.Output.Write(Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length));
         }
         else
         {
-            _session.Output.Write(NextText.Of(result!, scenario, readout, _session.Screen));
+            _session.Output.Write(NextText.Of(result!, sure, scenario, readout, _session.Screen));
         }
 
         return result!.Score.Exists ? ExitCode.Done : ExitCode.Failed;
+    }
+
+    private DoubtSettings? Doubt(ParseResult parsed)
+    {
+        bool asked = parsed.GetValue(_doubt);
+        string? cars = parsed.GetValue(_cars);
+        if (!asked && (cars is not null || parsed.GetValue(_typical)))
+        {
+            throw new InputException($"{(cars is not null ? "--cars" : "--typical")}: found no --doubt; it says how --doubt draws cars");
+        }
+
+        int count = UsualCars;
+        if (cars is not null && (!int.TryParse(cars, NumberStyles.None, CultureInfo.InvariantCulture, out count) || count is < DoubtSettings.FewestCars or > DoubtSettings.MostCars))
+        {
+            throw new InputException($"--cars {cars}: found no such count; allowed: a whole number from {DoubtSettings.FewestCars} to {DoubtSettings.MostCars:#,0}");
+        }
+
+        return asked ? new DoubtSettings { Cars = count, WithTypical = parsed.GetValue(_typical) } : null;
     }
 }

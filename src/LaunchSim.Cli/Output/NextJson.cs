@@ -1,6 +1,7 @@
 using System.Text.Json;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Scenarios;
+using LaunchSim.Studies.Doubting;
 using LaunchSim.Studies.Next;
 
 namespace LaunchSim.Cli.Output;
@@ -10,10 +11,11 @@ internal static class NextJson
 {
     /// <summary>Writes the document.</summary>
     /// <param name="result">What came of it.</param>
+    /// <param name="doubt">How sure it is; null when nobody asked.</param>
     /// <param name="scenario">The scenario as it stands.</param>
     /// <param name="readout">The units of sentences.</param>
     /// <param name="stream">Where to.</param>
-    public static void Write(NextResult result, Scenario scenario, Readout readout, Stream stream)
+    public static void Write(NextResult result, NextDoubt? doubt, Scenario scenario, Readout readout, Stream stream)
     {
         using Utf8JsonWriter json = ResultJson.Writer(stream);
         json.WriteStartObject();
@@ -26,6 +28,11 @@ internal static class NextJson
         json.Parts(result.Aims, result.Now);
         Changes(json, "singles", result, result.Singles, scenario, readout);
         Changes(json, "pairs", result, result.Pairs, scenario, readout);
+        if (doubt is not null)
+        {
+            Sure(json, doubt);
+        }
+
         json.WriteEndObject();
         json.Flush();
         stream.WriteByte((byte)'\n');
@@ -65,5 +72,32 @@ internal static class NextJson
         }
 
         json.WriteEndArray();
+    }
+
+    private static void Sure(Utf8JsonWriter json, NextDoubt doubt)
+    {
+        json.WriteStartObject("doubt");
+        json.WriteNumber("cars", doubt.Help.Cars);
+        json.WriteNumber("redrawn", doubt.Help.Redrawn);
+        json.WriteNumber("given_up", doubt.Help.GivenUp);
+        json.WriteBoolean("uses_typical", doubt.Help.UsesTypical);
+        json.WriteStartArray("changes");
+        for (int i = 0; i < doubt.Changes.Count; i++)
+        {
+            HelpShare share = doubt.Help.Changes[i];
+            json.WriteStartObject();
+            json.WriteString("change", string.Join("; ", doubt.Changes[i].Changes.Select(one => $"{one.Edit.Path}={one.Edit.Value}")));
+            json.Number("helps_share", share.Helps.Share);
+            json.Number("helps_share_low", share.Helps.Low);
+            json.Number("helps_share_high", share.Helps.High);
+            json.Number("hurts_share", share.Hurts.Share);
+            json.Number("gain_low_points", share.Gain.Low);
+            json.Number("gain_median_points", share.Gain.Median);
+            json.Number("gain_high_points", share.Gain.High);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
     }
 }

@@ -27,6 +27,9 @@ internal sealed record OutputKind(string Name, string Extension, string Begins, 
     /// <summary>The same rows by columns.</summary>
     public static OutputKind Parquet { get; } = new("a table of a study", ".parquet", "PAR1", "LaunchSim");
 
+    /// <summary>The table of a comparison.</summary>
+    public static OutputKind Comparison { get; } = new("a table of a comparison", ".csv", "compared,key,");
+
     /// <summary>A picture of pixels.</summary>
     public static OutputKind Png { get; } = new("a picture", ".png", "\u0089PNG", "Software\0LaunchSim");
 

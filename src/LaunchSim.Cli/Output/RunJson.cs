@@ -49,7 +49,10 @@ internal static class RunJson
         json.WriteEndObject();
     }
 
-    private static void Failure(Utf8JsonWriter json, LaunchFailure? failure)
+    /// <summary>Writes why a launch stopped, or that it did not.</summary>
+    /// <param name="json">The writer.</param>
+    /// <param name="failure">Why; or null.</param>
+    public static void Failure(Utf8JsonWriter json, LaunchFailure? failure)
     {
         if (failure is null)
         {

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using LaunchSim.Cli.Completion;
+using LaunchSim.Scenarios;
 using LaunchSim.Scenarios.Units;
+using LaunchSim.Studies.Aims;
 
 namespace LaunchSim.Cli.Terminal;
 
@@ -28,6 +30,33 @@ internal static class Settings
         var option = new Option<string>("--units") { HelpName = "shop|si", Description = "Units of what is printed; those of the file when left out" };
         _ = option.AcceptOnlyFromAmong("shop", "si");
         return option;
+    }
+
+    public static Option<string> Profile() => new("--profile")
+    {
+        HelpName = "in-step|stay-down",
+        CompletionSources = { _ => AimProfiles.All.Select(profile => Offer.Word(profile.Name, profile.Words)) },
+        Description = "The ready set of aims in the place of the one that the file begins from",
+    };
+
+    /// <summary>A profile by its name; none when none was named.</summary>
+    /// <param name="name">What was written, or null.</param>
+    /// <exception cref="InputException">There is no such profile.</exception>
+    public static AimProfile? Profile(string? name)
+    {
+        if (name is null)
+        {
+            return null;
+        }
+
+        if (AimProfiles.Find(name) is { } profile)
+        {
+            return profile;
+        }
+
+        string[] all = [.. AimProfiles.All.Select(one => one.Name)];
+        string meant = Nearest.To(name, all) is { } near ? $"; did you mean {near}?" : "";
+        throw new InputException($"--profile: found `{name}`; allowed: {string.Join(", ", all)}{meant}");
     }
 
     public static Option<string> Format()

@@ -14,7 +14,8 @@ namespace LaunchSim.Studies.Running;
 public sealed class LaunchWorker(IReadOnlyList<string> keys, RunSettings settings) : IDisposable
 {
     private readonly FigureReader _reader = new(FigureSelection.Of(settings.Marks.Count, keys));
-
+    private readonly int _mostSteps = MostSteps(settings);
+    private LaunchSolution? _solution;
 
     /// <summary>Keys of the figures that are read.</summary>
     public IReadOnlyList<string> Keys { get; } = keys;
@@ -71,11 +72,21 @@ public sealed class LaunchWorker(IReadOnlyList<string> keys, RunSettings setting
     /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
     public string? Run(StandingCar standing, Span<double> figures, CancellationToken cancellation)
     {
-        LaunchSolution solution = LaunchRunner.Create(standing, settings.Tolerance).Solve(settings, null, cancellation);
+        _solution = LaunchRunner.Create(standing, settings.Tolerance, _mostSteps).Solve(settings, _solution, cancellation);
         cancellation.ThrowIfCancellationRequested();
-        _reader.Read(solution, settings, figures);
-        return LaunchFailure.Of(solution) is { } failure ? $"stopped at {failure.Time:0.000} s, {failure.Part}: {failure.Found}" : null;
+        _reader.Read(_solution, settings, figures);
+        return LaunchFailure.Of(_solution) is { } failure ? $"stopped at {failure.Time:0.000} s, {failure.Part}: {failure.Found}" : null;
     }
+
+    /// <summary>
+    /// Steps after which a launch of a study is given up: some ten times what a car takes, less than a single run may. A
+    /// study has thousands to run, and one that stands still over a hopeless car helps nobody.
+    /// </summary>
+    private static int MostSteps(RunSettings settings) =>
+        Math.Min(LaunchFailure.MostSteps, Math.Max(FewestMostSteps, (int)(StepsASecond * (settings.Duration ?? RunSettings.LongestDuration))));
+
+    private const int FewestMostSteps = 10_000;
+    private const double StepsASecond = 4_000;
 
     /// <summary>Hands the memory back.</summary>
     public void Dispose() => _reader.Dispose();

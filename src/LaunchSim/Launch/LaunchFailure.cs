@@ -66,7 +66,7 @@ public sealed record LaunchFailure(double Time, string Part, string Found, strin
         return end.Status switch
         {
             RunStatus.Chattering => new(end.Time, part, "it changes to and fro at one instant without getting on", $"the numbers entered for the {part}"),
-            RunStatus.TooManySteps => new(end.Time, part, string.Create(CultureInfo.InvariantCulture, $"the motion is too quick to be followed in {MostSteps:N0} steps"), $"rates and dampings of the {part} that are far too high, masses and inertias that are far too low, and the run's tolerance"),
+            RunStatus.TooManySteps => new(end.Time, part, string.Create(CultureInfo.InvariantCulture, $"the motion is too quick to be followed in {solution.MostSteps:N0} steps"), $"rates and dampings of the {part} that are far too high, masses and inertias that are far too low, and the run's tolerance"),
             _ => new(end.Time, part, "the steps became too small to get on", $"rates and dampings of the {part} that are far too high, and masses and inertias that are far too low"),
         };
     }

@@ -146,12 +146,14 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
 {
     private readonly Integrator<LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline>> _integrator;
     private readonly double[] _start = new double[StateLayout.Count];
+    private readonly int _mostSteps;
     private LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline> _probe;
 
     public ClosedLaunchRunner(StandingCar car, SolverSettings solver, LaunchSystem<TLinkage, TFrontDamper, TRearDamper, TDriveline> system)
         : base(car, solver.Tolerance)
     {
         double tolerance = solver.Tolerance;
+        _mostSteps = solver.MostSteps;
         double energy = LaunchEnergy.About(car, system.Driveline);
         _integrator = new(system, new IntegratorOptions
         {
@@ -211,6 +213,7 @@ internal sealed class ClosedLaunchRunner<TLinkage, TFrontDamper, TRearDamper, TD
             ?? new ClosedLaunchSolution<TLinkage, TFrontDamper, TRearDamper, TDriveline>(Car, _probe, reuse?.Record ?? new StepRecord());
         solution.Open(Car, _probe);
         var recorder = new Recorder(this, solution);
+        solution.MostSteps = _mostSteps;
         solution.End = Run(settings, ref recorder, cancellation);
         solution.Close();
         return solution;

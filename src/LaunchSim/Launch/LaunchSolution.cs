@@ -25,6 +25,9 @@ public abstract class LaunchSolution
     /// <summary>How the launch ended.</summary>
     public LaunchEnd End { get; internal set; }
 
+    /// <summary>Steps after which it would have been given up.</summary>
+    public int MostSteps { get; internal set; } = LaunchFailure.MostSteps;
+
     /// <summary>Number of steps.</summary>
     public abstract int Steps { get; }
 

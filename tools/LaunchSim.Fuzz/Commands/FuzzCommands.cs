@@ -15,6 +15,7 @@ internal static class FuzzCommands
     private static readonly FuzzOption
         Json = new("--json", 0.35),
         Units = new("--units", 0.15, draft => draft.Dice.Pick(["shop", "si"]), draft => draft.Dice.Pick(["SI", "metric", "", "--json", "sho"])),
+        Profile = new("--profile", 0.3, draft => draft.Dice.Pick(["in-step", "stay-down"]), draft => draft.Dice.Pick(["", "in step", "IN-STEP", "stay-up"])),
         Csv = new("--csv", 0.25, draft => OptionValues.File(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv"));
 
     private static readonly FuzzOption
@@ -34,6 +35,27 @@ internal static class FuzzCommands
             Picture(0.01),
             Charts(0.003),
             Format,
+            OptionValues.Set),
+        new("compare", 6, OptionValues.TwoOrThree,
+            Json,
+            Csv,
+            Profile,
+            Units,
+            Picture(0.02),
+            Charts(0.005),
+            Format,
+            OptionValues.Set),
+        new("best", 3, _ => 1,
+        [
+            .. Study(),
+        ]),
+        new("next", 2, _ => 1,
+            Json,
+            Units,
+            Profile,
+            new("--doubt", 0.1),
+            new("--cars", 0.1, _ => "50", OptionValues.OddNumber),
+            new("--typical", 0.1),
             OptionValues.Set),
         new("check", 3, _ => 1,
             Picture(0.1),
@@ -78,6 +100,29 @@ internal static class FuzzCommands
             Argument = draft => draft.Dice.Pick(["", "run", "r", "geometry", "--set", "new", "--units", "x"]),
         },
         new("schema", 1, _ => 0),
+    ];
+
+    // What grids take: few values each, since every one is a launch.
+    private static FuzzOption[] Study() =>
+    [
+        new("--vary", 0.9, draft => draft.Dice.Pick(Varied), draft => draft.Dice.Pick(["", "=", "rear.spring.rate", "rear.spring.rate=", "nowhere=1 2", "rear.spring.rate=2 to 1 by 1 lb/in", "rear.spring.rate=1 to 1e9 by 1e-9 lb/in", "rear.tire.grip=all", "car.scales=1 2 lb"])),
+        Profile,
+        new("--tolerance", 0.1, _ => "1e-5", OptionValues.OddNumber),
+        new("--threads", 0.2, draft => draft.Dice.Pick(["1", "2"]), OptionValues.OddNumber),
+        new("--budget", 0.3, draft => draft.Dice.Pick(["1", "5", "20"]), OptionValues.OddNumber),
+        Csv,
+        Json,
+        new("--parquet", 0.05, draft => OptionValues.File(draft, ".parquet"), draft => OptionValues.OddFile(draft, ".parquet")),
+        new("--resume", 0.05),
+        new("--shard", 0.1, draft => draft.Dice.Pick(["1/2", "2/2", "1/1"]), draft => draft.Dice.Pick(["", "0/1", "3/2", "1", "a/b", "-1/2"])),
+        Units,
+        OptionValues.Set,
+    ];
+
+    private static readonly string[] Varied =
+    [
+        "rear.spring.rate=130 150 lb/in", "rear.linkage.upper.body.use=all", "rear.damper.extension.set=all", "rear.tire.pressure.set=14 to 16 by 1 psi", "rear.linkage.upper.body.up=14 to 14.5 by 1/4 in",
+        "car.cg_height=20 21 in", "rear.linkage.type=all", "car.ride_height.rear=0 1 in", "rear.tire.grip=2 2.2",
     ];
 
     private static FuzzOption Picture(double share) =>

@@ -15,6 +15,9 @@ internal static class OptionValues
     /// <summary>One file mostly.</summary>
     public static int OneToThree(Dice dice) => dice.Chance(0.93) ? 1 : dice.From(2, 3);
 
+    /// <summary>Two files mostly, now and then one too few.</summary>
+    public static int TwoOrThree(Dice dice) => dice.Chance(0.05) ? 1 : dice.Chance(0.8) ? 2 : 3;
+
     /// <summary>A new file in the case's folder, or an earlier result that is to be replaced.</summary>
     public static string File(Draft draft, string extension)
     {
