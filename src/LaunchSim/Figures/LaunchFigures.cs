@@ -16,9 +16,17 @@ public static class LaunchFigures
     {
         ArgumentNullException.ThrowIfNull(solution);
         ArgumentNullException.ThrowIfNull(settings);
-        var catalog = FigureCatalog.For(settings.Marks.Count);
-        var writer = new FigureWriter(catalog);
         using var launch = new LaunchReading(solution, settings);
+        return ReadFrom(launch);
+    }
+
+    /// <summary>The same off a launch that is laid out already and may be looked at further.</summary>
+    /// <param name="launch">The launch.</param>
+    public static FigureSet ReadFrom(LaunchReading launch)
+    {
+        ArgumentNullException.ThrowIfNull(launch);
+        var catalog = FigureCatalog.For(launch.Settings.Marks.Count);
+        var writer = new FigureWriter(catalog);
         launch.ObserveWhole();
         IReadOnlyList<IFigureFamily> families = catalog.Families;
         for (int i = 0; i < families.Count; i++)
