@@ -11,6 +11,7 @@ internal static class Stages
 {
     private const int Rounds = 400;
     private const double RoundSeconds = 0.004;
+    private const double ThroughputSeconds = 3;
 
     /// <summary>What studies ask of every launch.</summary>
     private static readonly string[] StudyKeys =
@@ -54,7 +55,38 @@ internal static class Stages
             Print($"  {key} alone", () => one.Read(solution, settings, values));
         }
 
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture, $"{Throughput(car, settings):0} launches a second from car to figures, on {Environment.ProcessorCount} cores"));
         return 0;
+    }
+
+    /// <summary>Launches a second on all cores, each thread with memory of its own.</summary>
+    private static double Throughput(Car car, RunSettings settings)
+    {
+        var clock = Stopwatch.StartNew();
+        var counts = new long[Environment.ProcessorCount];
+        Thread[] workers = [.. Enumerable.Range(0, counts.Length).Select(index => new Thread(() =>
+        {
+            using var reader = new FigureReader(FigureSelection.Of(settings.Marks.Count, StudyKeys));
+            var values = new double[StudyKeys.Length];
+            LaunchSolution? kept = null;
+            for (; clock.Elapsed.TotalSeconds < ThroughputSeconds; counts[index]++)
+            {
+                kept = LaunchRunner.Create(StandingCar.Find(car), 1e-6).Solve(settings, kept);
+                reader.Read(kept, settings, values);
+            }
+        }))];
+        foreach (Thread worker in workers)
+        {
+            worker.Start();
+        }
+
+        foreach (Thread worker in workers)
+        {
+            worker.Join();
+        }
+
+        return counts.Sum() / clock.Elapsed.TotalSeconds;
     }
 
     /// <summary>Shortest mean time of some rounds: others who use the machine only make it longer.</summary>

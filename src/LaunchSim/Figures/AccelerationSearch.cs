@@ -53,8 +53,8 @@ internal static class AccelerationSearch
         ReadOnlySpan<double> times = launch.Times;
         for (int node = 0; node < values.Length;)
         {
-            int step = launch.StepOf(node), count = 1;
-            while (node + count < values.Length && launch.StepOf(node + count) == step)
+            int step = launch.ReadBy(node), count = 1;
+            while (node + count < values.Length && launch.ReadBy(node + count) == step)
             {
                 count++;
             }
@@ -73,7 +73,7 @@ internal static class AccelerationSearch
         {
             if (!right[i])
             {
-                double value = launch.Solution.AccelerationAt(launch.StepOf(i), launch.Times[i]);
+                double value = launch.Solution.AccelerationAt(launch.ReadBy(i), launch.Times[i]);
                 widest = Math.Max(widest, Math.Abs(value - values[i]));
                 values[i] = value;
                 right[i] = true;

@@ -53,7 +53,7 @@ internal static class GripSearch
 
         for (int node = 0; node < values.Length; node++)
         {
-            values[node] = matters[node] ? launch.At(Signal.GripMargin, launch.StepOf(node), launch.Times[node]) : double.PositiveInfinity;
+            values[node] = matters[node] ? launch.At(Signal.GripMargin, launch.ReadBy(node), launch.Times[node]) : double.PositiveInfinity;
         }
 
         ArrayPool<bool>.Shared.Return(memory);

@@ -301,6 +301,9 @@ public sealed class LaunchReading : IDisposable
     /// <summary>A step on whose dense output a node lies.</summary>
     internal int StepOf(int node) => _segments[node] >= 0 ? _segments[node] : _segments[node - 1];
 
+    /// <summary>The step by which a node is read: the one that comes to it, or, where a mode begins, the one that leaves it.</summary>
+    internal int ReadBy(int node) => node > 0 && _segments[node - 1] >= 0 ? _segments[node - 1] : _segments[node];
+
     /// <summary>A signal by one step's dense output: at the step's end the value before a jump.</summary>
     /// <param name="signal">Which.</param>
     /// <param name="step">The step.</param>
@@ -330,7 +333,7 @@ public sealed class LaunchReading : IDisposable
     {
         for (int node = 0; node < Nodes; node++)
         {
-            Solution.At(StepOf(node), _times[node], out Observation seen);
+            Solution.At(ReadBy(node), _times[node], out Observation seen);
             _reader.Write(seen, _columns, _stride, node);
         }
 
@@ -354,8 +357,8 @@ public sealed class LaunchReading : IDisposable
         Span<Motion> seen = _seen;
         for (int node = 0; node < Nodes;)
         {
-            int step = StepOf(node), count = 1;
-            while (count < MostAtOnce && node + count < Nodes && StepOf(node + count) == step)
+            int step = ReadBy(node), count = 1;
+            while (count < MostAtOnce && node + count < Nodes && ReadBy(node + count) == step)
             {
                 count++;
             }

@@ -62,6 +62,20 @@ public sealed class FigureReaderTests(DoorCarLaunch launch) : IClassFixture<Door
     }
 
     [Fact]
+    public void Solve_MemoryOfAnotherCar_GivesTheSameLaunch()
+    {
+        LaunchSolution? kept = null;
+        foreach (Car car in RandomCar.Series(Bars.FourLink, Power.Torque, 3).Concat(RandomCar.Series(Bars.Ladder, Power.Clutch, 3)))
+        {
+            StandingCar standing = StandingCar.Find(car);
+            kept = LaunchRunner.Create(standing, 1e-6).Solve(Settings, kept);
+            LaunchSolution fresh = LaunchRunner.Create(standing, 1e-6).Solve(Settings);
+            Assert.Same(standing, kept.Car);
+            Assert.Equal(LaunchFigures.Read(fresh, Settings).AsEnumerable(), LaunchFigures.Read(kept, Settings));
+        }
+    }
+
+    [Fact]
     public void Read_EachFigureAlone_GivesWhatTheWholeReadingGives()
     {
         FigureSet whole = launch.Read();
