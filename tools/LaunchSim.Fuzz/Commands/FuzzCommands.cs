@@ -86,7 +86,7 @@ internal static class FuzzCommands
             Charts(0.02),
             Format,
             OptionValues.Set),
-        new("sweep", 3, _ => 1, [.. Grid, new("--figure", 0.2, draft => draft.Dice.Pick(["hit_n", "rise_lag_s", "separation_peak_m"]), draft => draft.Dice.Pick(["", "hit", "rise_lag"])), Picture(0.05)]),
+        new("sweep", 3, _ => 1, [.. Grid, new FuzzOption("--figure", 0.2, draft => draft.Dice.Pick(["hit_n", "rise_lag_s", "separation_peak_m"]), draft => draft.Dice.Pick(["", "hit", "rise_lag"])), Picture(0.05)]),
         new("merge", 1, _ => 0,
             new("--out", 0.9, draft => OptionValues.NewFile(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv")))
         {
