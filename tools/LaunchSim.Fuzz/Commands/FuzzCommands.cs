@@ -88,7 +88,7 @@ internal static class FuzzCommands
             OptionValues.Set),
         new("sweep", 3, _ => 1, [.. Grid, new FuzzOption("--figure", 0.2, draft => draft.Dice.Pick(["hit_n", "rise_lag_s", "separation_peak_m"]), draft => draft.Dice.Pick(["", "hit", "rise_lag"])), Picture(0.05)]),
         new("merge", 1, _ => 0,
-            new("--out", 0.9, draft => OptionValues.NewFile(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv")))
+            new FuzzOption("--out", 0.9, draft => OptionValues.NewFile(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv")))
         {
             Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["part.csv", "none.csv", "no/folder/part.csv"])),
         },
