@@ -22,6 +22,9 @@ internal static class OverlaySideView
     // The bars of the first, on which dashes have to be seen, and of the others.
     private const double FirstBar = 5, OtherBar = 2.6, ToCentre = 1.8;
 
+    // The steepest line has its name above it, the others below: between two lines it would be taken for either's.
+    private static readonly double[] Above = [90, 60, 120, 30, 0, 270, 300, 330], Below = [270, 300, 240, 330, 0, 90, 60, 30];
+
     // Where along the neutral line its name may stand, as shares of its length, best first.
     private static readonly double[] NeutralPlaces = [0.75, 0.85, 0.65, 0.95, 0.55];
 
@@ -57,9 +60,10 @@ internal static class OverlaySideView
         }
 
         Keep(labels, projection, scenes);
-        foreach (int i in others.Prepend(0))
+        int[] named = [.. others.Prepend(0).OrderByDescending(i => scenes[i].Line?.Slope ?? double.NegativeInfinity)];
+        foreach (int i in named)
         {
-            Name(labels, projection, scenes[i], view.Launches[i]);
+            Name(labels, projection, scenes[i], view.Launches[i], isHighest: i == named[0]);
         }
 
         if (lines.NeutralEnd is { } end)
@@ -132,13 +136,13 @@ internal static class OverlaySideView
             : SideViewWindow.InstantCentre(scene) is { } centre && projection.Shows(centre) ? projection.At(centre)
             : projection.At(scene.Wheelbase ?? 1, line.Slope * (scene.Wheelbase ?? 1));
 
-    private static void Name(Labels labels, Projection projection, SideViewScene scene, Overlaid launch)
+    private static void Name(Labels labels, Projection projection, SideViewScene scene, Overlaid launch, bool isHighest)
     {
         if (scene.Line is { } line && PercentEnd(projection, scene) is { } end)
         {
             ScreenPoint from = projection.At(0, 0);
             _ = Clip.Line(projection.Area, ref from, ref end);
-            _ = labels.Place($"{launch.Name} {StaticLineWords.Percent(line.Percent)}", end, new LabelStyle { Color = launch.Pen.Color, Weight = Theme.Bold, Size = Theme.Body, Gap = 11, Directions = [90, 60, 30, 0, 270, 300, 330] });
+            _ = labels.Place($"{launch.Name} {StaticLineWords.Percent(line.Percent)}", end, new LabelStyle { Color = launch.Pen.Color, Weight = Theme.Bold, Size = Theme.Body, Gap = 11, Directions = isHighest ? Above : Below });
         }
     }
 
