@@ -65,7 +65,7 @@ internal static class FuzzCommands
             Units,
             OptionValues.Set),
         new("merge", 1, _ => 0,
-            new("--out", 0.9, draft => OptionValues.NewFile(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv")))
+            new FuzzOption("--out", 0.9, draft => OptionValues.NewFile(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv")))
         {
             Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["part.csv", "none.csv", "no/folder/part.csv"])),
         },
