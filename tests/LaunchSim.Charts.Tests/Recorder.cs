@@ -6,7 +6,7 @@ namespace LaunchSim.Charts.Tests;
 /// <summary>A canvas that draws nothing and remembers texts and how far lines reach.</summary>
 internal sealed class Recorder : ClippingRenderContext
 {
-    /// <summary>Every text with its place, unrotated, from its upper left corner.</summary>
+    /// <summary>Every text with its place from its upper left corner; turned by a quarter when it reads upwards, else unrotated.</summary>
     public List<(string Text, OxyRect Area)> Texts { get; } = [];
 
     /// <summary>Every line by its points.</summary>
@@ -35,7 +35,9 @@ internal sealed class Recorder : ClippingRenderContext
         OxySize size = MeasureText(text, fontFamily, fontSize, fontWeight);
         double left = halign switch { HorizontalAlignment.Left => p.X, HorizontalAlignment.Center => p.X - (0.5 * size.Width), _ => p.X - size.Width };
         double top = valign switch { VerticalAlignment.Top => p.Y, VerticalAlignment.Middle => p.Y - (0.5 * size.Height), _ => p.Y - size.Height };
-        Texts.Add((text, new OxyRect(left, top, size.Width, size.Height)));
+        Texts.Add((text, rotate == -90
+            ? new OxyRect(p.X + (top - p.Y), p.Y - (left - p.X + size.Width), size.Height, size.Width)
+            : new OxyRect(left, top, size.Width, size.Height)));
     }
 
     public override OxySize MeasureText(string text, string fontFamily, double fontSize, double fontWeight) => Typeface.Measure(text, fontSize, fontWeight);

@@ -204,13 +204,17 @@ internal static class MapChart
                 return;
             }
 
+            // All of them or none: a value that is left out would look like none.
+            double widest = _measure.Values.Where(double.IsFinite).Select(value => Wide(SweepChart.Number(_measure, value))).DefaultIfEmpty(0).Max();
+            bool hasRoom = true;
+            Each((rect, _, _) => hasRoom &= rect.Width >= widest + 2 && rect.Height >= LeastCell);
             Each((rect, index, at) =>
             {
                 double value = _measure.Values[index];
                 string text = SweepChart.Number(_measure, value);
-                OxySize size = _canvas.MeasureText(text, Theme.FontFamily, Theme.Small, Theme.Normal);
-                if (double.IsFinite(value) && size.Width + 2 <= rect.Width && rect.Height >= LeastCell)
+                if (double.IsFinite(value) && hasRoom)
                 {
+                    OxySize size = _canvas.MeasureText(text, Theme.FontFamily, Theme.Small, Theme.Normal);
                     bool isFree = !_labels.Placed.Any(label => Clip.Overlap(label.Area, new OxyRect(at.X - (size.Width / 2), at.Y - (size.Height / 2), size.Width, size.Height))) && index != _view.Best && !IsPresent(at);
                     if (isFree)
                     {
@@ -229,7 +233,7 @@ internal static class MapChart
             foreach (int place in _across.Named(name => Math.Min(most, Wide(name))))
             {
                 _canvas.DrawLine([new(_across.At(place), _area.Bottom), new(_across.At(place), _area.Bottom + 3)], Theme.Line, 1, Exact);
-                _canvas.Text(SweepChart.Fitted(_canvas, Across.Names[place], most, Theme.Small), new ScreenPoint(_across.At(place), _area.Bottom + 5), Theme.Small, Theme.Muted, Theme.Normal, HorizontalAlignment.Center);
+                _canvas.Text(SweepChart.Fitted(_canvas, Across.Names[place], most, Theme.Small), new ScreenPoint(_across.At(place), _area.Bottom + 9), Theme.Small, Theme.Muted, Theme.Normal, HorizontalAlignment.Center);
             }
 
             foreach (int place in _up.Named(_ => 14))
@@ -238,7 +242,7 @@ internal static class MapChart
                 _canvas.Text(SweepChart.Fitted(_canvas, Up.Names[place], NamesLeft - 24, Theme.Small), new ScreenPoint(_area.Left - 5, _up.At(place)), Theme.Small, Theme.Muted, Theme.Normal, HorizontalAlignment.Right, VerticalAlignment.Middle);
             }
 
-            _canvas.Text(SweepChart.FittedEnd(_canvas, SweepChart.Caption(Across.Name, Across.Unit), _area.Width, Theme.Small), new ScreenPoint(_area.Right, _area.Bottom + 23), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Right);
+            _canvas.Text(SweepChart.FittedEnd(_canvas, SweepChart.Caption(Across.Name, Across.Unit), _area.Width, Theme.Small), new ScreenPoint(_area.Right, _area.Bottom + 26), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Right);
             _canvas.Text(SweepChart.FittedEnd(_canvas, SweepChart.Caption(Up.Name, Up.Unit), _area.Height, Theme.Small), new ScreenPoint(_room.Left, _area.Top), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Right, VerticalAlignment.Top, -90);
         }
 

@@ -167,7 +167,12 @@ public static class SweepConclusion
         GridRow best = tally.Best!.Value;
         Scale scale = AimNumbers.Score;
         string points = Text(scale, best.Score.Points);
-        if (tally.BestCount == tally.Count - tally.Failed && tally.Count > 1)
+        if (tally.Count == 1)
+        {
+            return $"the score is {points}";
+        }
+
+        if (tally.BestCount == tally.Count - tally.Failed)
         {
             return $"all {Count(tally.BestCount)} {(tally.Failed > 0 ? "that came to their end " : "")}score the same, {points}";
         }

@@ -46,10 +46,9 @@ public class AntiSquatSweepTests
         if (axle < 10)
         {
             // With next to no axle the springs change by 1 − percent/100 of the transferred load: none at 100 %.
-            double[] lines = [.. rows.Select(row => row.Figures[gap] / (1 - (row.Figures[percent] / 100)))];
             double zero = Zero([.. rows.Select(row => row.Figures[percent])], [.. rows.Select(row => row.Figures[gap])]);
-            Assert.All(lines, line => Assert.Equal(lines[0], line, Math.Abs(0.15 * lines[0])));
-            Assert.InRange(zero, 98.5, 101.5);
+            // What is left of the axle moves that by 0.3 %.
+            Assert.InRange(zero, 99.5, 100.2);
         }
     }
 
