@@ -21,6 +21,7 @@ internal static class CommandRegister
             GeometryCommand.Create(session),
             BestCommand.Create(session),
             NextCommand.Create(session),
+            DoubtCommand.Create(session),
             SchemaCommand.Create(session),
             CompletionCommand.Create(session),
             CompleteCommand.Create(session),

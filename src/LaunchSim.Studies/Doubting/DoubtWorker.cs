@@ -4,7 +4,7 @@ using LaunchSim.Reports.Numbers;
 using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios.Units;
 using LaunchSim.Studies.Aims;
-using LaunchSim.Studies.Chance;
+using LaunchSim.Studies.Running;
 
 namespace LaunchSim.Studies.Doubting;
 
@@ -18,6 +18,7 @@ internal sealed class DoubtWorker(DoubtPlan plan, TraceBands? bands, Cancellatio
     private static readonly Readout AnyUnits = new(UnitSystem.Si);
 
     private readonly double[] _u = new double[plan.Numbers.Count];
+    private LaunchSolution? _solution;
 
     /// <summary>Draws a car and launches it.</summary>
     /// <param name="number">The car's number.</param>
@@ -53,9 +54,9 @@ internal sealed class DoubtWorker(DoubtPlan plan, TraceBands? bands, Cancellatio
 
     private LaunchSolution Solve(StandingCar car)
     {
-        LaunchSolution solution = LaunchRunner.Create(car, plan.Run.Tolerance).Solve(plan.Run, null, cancellation);
+        _solution = LaunchRunner.Create(car, plan.Run.Tolerance, LaunchWorker.MostSteps(plan.Run)).Solve(plan.Run, _solution, cancellation);
         cancellation.ThrowIfCancellationRequested();
-        return solution;
+        return _solution;
     }
 
     private (IReadOnlyList<string> Sentences, string? Trouble) Read(LaunchReading launch, double[] figures)
