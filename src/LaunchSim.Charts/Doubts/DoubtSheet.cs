@@ -10,10 +10,13 @@ namespace LaunchSim.Charts.Doubts;
 /// </summary>
 public static class DoubtSheet
 {
-    private const double RightWidth = 392, Gutter = 26, Words = 22, Line = 18, AfterPart = 12, BarWidth = 92, BarHeight = 9, ValueWidth = 66;
+    private const double RightWidth = 440, Gutter = 26, Words = 22, Line = 18, AfterPart = 12, BarWidth = 70, BarHeight = 9, ValueWidth = 56;
 
     // So much of the launch has to be readable, s.
     private const double First = 0.6;
+
+    // Names are fitted by the thinner cut; the bold one is wider by less than this.
+    private const double BoldShare = 0.95;
 
     private const int MostNumbers = 6;
 
@@ -101,7 +104,7 @@ public static class DoubtSheet
         {
             DrawnShare share = shares[i];
             double middle = at.Y + Words + (Line * (i + 0.5));
-            canvas.Text(page.Fitted(share.Name, share.IsStrong ? 0.94 * names : names), new ScreenPoint(at.X, middle), Theme.Small, Theme.Ink, share.IsStrong ? Theme.Bold : Theme.Normal, HorizontalAlignment.Left, VerticalAlignment.Middle);
+            canvas.Text(page.Fitted(share.Name, share.IsStrong ? BoldShare * names : names), new ScreenPoint(at.X, middle), Theme.Small, Theme.Ink, share.IsStrong ? Theme.Bold : Theme.Normal, HorizontalAlignment.Left, VerticalAlignment.Middle);
             canvas.Text(share.Value, new ScreenPoint(value, middle), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Right, VerticalAlignment.Middle);
             canvas.DrawRectangle(new OxyRect(bar, middle - (BarHeight / 2), BarWidth, BarHeight), Theme.Squeezed, Theme.Line, 0.8, Exact);
             double filled = BarWidth * Math.Clamp(share.Share, 0, 1);

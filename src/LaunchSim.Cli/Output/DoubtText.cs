@@ -11,7 +11,7 @@ namespace LaunchSim.Cli.Output;
 /// <summary>How sure the answer is, in words and tables.</summary>
 internal static class DoubtText
 {
-    private const int ShownNumbers = 8, ShownTests = 3, LineLength = 76;
+    private const int ShownNumbers = 8, ShownTests = 3, LineLength = 58;
 
     /// <summary>The whole report.</summary>
     /// <param name="result">What came of it.</param>
@@ -77,7 +77,7 @@ internal static class DoubtText
 
         int quiet = ranking.Numbers.Count(number => !number.StandsOut);
         _ = page.Table(table)
-            .Line("decides: share of the variance of the answer (percent, rise lag, separation, hit, low, slip; each against what of it matters), ± one standard error; narrower: by how much, were the number known exactly.", 2)
+            .Line("decides: share of the variance of the answer (percent, rise lag, separation, hit, low, slip; each counts as far as it spreads by what of it matters), ± one standard error; narrower: by how much the answer would spread less, were the number known exactly.", 2)
             .Line(DoubtWords.Together(ranking), 2);
         if (quiet > 0)
         {
@@ -94,6 +94,7 @@ internal static class DoubtText
     {
         var table = new TextTable(false, true, true, true, true, false).Named("", "own car", "5 %", "half", "95 %", "");
         var missing = new List<string>();
+        var never = new List<string>();
         foreach (FigureBand figure in result.Figures)
         {
             string unit = "";
@@ -108,6 +109,12 @@ internal static class DoubtText
                 return number;
             }
 
+            if (double.IsNaN(figure.Own) && double.IsNaN(figure.Band.Median))
+            {
+                never.Add(figure.Figure.Name);
+                continue;
+            }
+
             table.Add(figure.Figure.Name, Cell(figure.Own), Cell(figure.Band.Low), Cell(figure.Band.Median), Cell(figure.Band.High), unit);
             if (figure.Missing > 0)
             {
@@ -119,6 +126,11 @@ internal static class DoubtText
         if (missing.Count > 0)
         {
             _ = page.Line($"cars without a value, which are in no band: {string.Join("; ", missing)}", 2);
+        }
+
+        if (never.Count > 0)
+        {
+            _ = page.Line($"none in any car: {string.Join("; ", never)}", 2);
         }
     }
 
@@ -133,7 +145,7 @@ internal static class DoubtText
 
         table.Add("score, points", result.Own.Score.Exists ? AimWords.Points(result.Own.Score.Points) : "none", AimWords.Points(result.Points.Low), AimWords.Points(result.Points.Median), AimWords.Points(result.Points.High), "");
         AimText.Add(page.Blank(), result.Plan.Aims, readout);
-        _ = page.Table(table);
+        _ = page.Table(table).Line("kept: a limit by the letter, any other aim within one point of what is wanted.", 2);
     }
 
     private static void Drawn(Page page, DoubtPlan plan)
@@ -145,7 +157,7 @@ internal static class DoubtText
             foreach (IGrouping<string, DoubtfulNumber> section in whose.GroupBy(number => Section(number.Path)))
             {
                 bool begun = false;
-                foreach (string line in Lines(section.Select(number => $"{number.Path[(section.Key.Length + 1)..]} {DoubtWords.Doubt(number)}"), LineLength - 14))
+                foreach (string line in Lines(section.Select(number => $"{number.Path[(section.Key.Length + 1)..]} {DoubtWords.Doubt(number)}"), LineLength))
                 {
                     table.Add(begun ? "" : section.Key, line);
                     begun = true;

@@ -48,8 +48,8 @@ public static class DoubtWords
     /// <summary>A share: in whole percent, but never all or nothing where it is not.</summary>
     /// <param name="share">0 to 1.</param>
     public static string Share(double share) => double.IsNaN(share) ? "none"
-        : share is > 0 and < 0.005 ? "below 1 %"
-        : share is > 0.995 and < 1 ? "above 99 %"
+        : share is > 0 and < 0.005 ? "under 1 %"
+        : share is > 0.995 and < 1 ? "over 99 %"
         : string.Create(CultureInfo.InvariantCulture, $"{100 * share:0} %");
 
     /// <summary>A share of variance with its error: <c>45 ±2 %</c>.</summary>
@@ -106,7 +106,7 @@ public static class DoubtWords
     {
         ArgumentNullException.ThrowIfNull(ranking);
         return ranking.Together > 2 * ranking.TogetherError
-            ? $"The other {Share(new VarianceShare(ranking.Together, ranking.TogetherError))} no number decides alone: numbers act together, or by leaps."
+            ? $"The remaining {Share(new VarianceShare(ranking.Together, ranking.TogetherError))} no number decides alone: numbers act together, or by leaps."
             : $"What numbers decide only together is lost in the draw's error of {100 * ranking.TogetherError:0} %.";
     }
 

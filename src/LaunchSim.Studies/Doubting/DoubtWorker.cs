@@ -5,6 +5,7 @@ using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios.Units;
 using LaunchSim.Studies.Aims;
 using LaunchSim.Studies.Running;
+using LaunchSim.Vehicle;
 
 namespace LaunchSim.Studies.Doubting;
 
@@ -18,6 +19,7 @@ internal sealed class DoubtWorker(DoubtPlan plan, TraceBands? bands, Cancellatio
     private static readonly Readout AnyUnits = new(UnitSystem.Si);
 
     private readonly double[] _u = new double[plan.Numbers.Count];
+    private readonly FigureSelection _quick = FigureSelection.Of(plan.Run.Marks.Count, Summary.QuickKeys(plan.Run.Marks.Count).Union(plan.Figures.Select(figure => figure.Key)));
     private LaunchSolution? _solution;
 
     /// <summary>Draws a car and launches it.</summary>
@@ -61,7 +63,7 @@ internal sealed class DoubtWorker(DoubtPlan plan, TraceBands? bands, Cancellatio
 
     private (IReadOnlyList<string> Sentences, string? Trouble) Read(LaunchReading launch, double[] figures)
     {
-        FigureSet all = LaunchFigures.ReadFrom(launch);
+        FigureSet all = Figures(launch);
         for (int i = 0; i < figures.Length; i++)
         {
             figures[i] = all[plan.Figures[i].Key] ?? double.NaN;
@@ -78,5 +80,20 @@ internal sealed class DoubtWorker(DoubtPlan plan, TraceBands? bands, Cancellatio
         }
 
         return (keys, trouble);
+    }
+
+    // Where a quick reading tells all that is asked for, the whole car is not observed.
+    private FigureSet Figures(LaunchReading launch)
+    {
+        if (launch.Solution.Car.Car.Driveline is AxleTorque)
+        {
+            FigureSet quick = LaunchFigures.ReadFrom(launch, _quick);
+            if (quick["slip_beyond_peak_first_s"] is null)
+            {
+                return quick;
+            }
+        }
+
+        return LaunchFigures.ReadFrom(launch);
     }
 }

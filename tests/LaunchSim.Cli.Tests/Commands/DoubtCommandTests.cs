@@ -29,8 +29,11 @@ public class DoubtCommandTests
 
         Assert.True(printed.Code == ExitCode.Done, printed.Error);
         printed.HasNoStackTrace();
-        Assert.All(printed.Output.Split('\n').Where(line => line.StartsWith("  ", StringComparison.Ordinal) && !line.Contains(". ", StringComparison.Ordinal) && !line.EndsWith('.') && !line.EndsWith(')')),
-            line => Assert.True(line.Length <= 80, line));
+
+        // Prose is broken by the terminal; rows of tables are not. Sentences have a stop, lists a colon or semicolon.
+        string[] rows = [.. printed.Output.Split('\n').Where(line => line.StartsWith("  ", StringComparison.Ordinal) && line.AsSpan().IndexOfAny(':', ';') < 0 && !line.EndsWith('.'))];
+        Assert.True(rows.Length > 30);
+        Assert.All(rows, line => Assert.True(line.Length <= 80, line));
     }
 
     [Fact]

@@ -158,6 +158,30 @@ public class DoubtStudyTests
         Assert.All(one.Changes, change => Assert.InRange(change.Helps.Share, change.Helps.Low, change.Helps.High));
     }
 
+    /// <summary>What is read quickly says the same as the whole reading, of every shipped car and of cars drawn from its doubts.</summary>
+    [Fact]
+    public void Run_QuickReading_SaysTheSameSentencesAsTheWhole()
+    {
+        int quick = 0;
+        foreach (string file in Directory.EnumerateFiles(Path.Combine(Files.Root, "scenarios"), "*.yaml").Concat(Files.TestCars.Select(Files.Test)))
+        {
+            DoubtPlan plan = Plan(Cars.Read(file), 50);
+            var worker = new DoubtWorker(plan, null, CancellationToken.None);
+            double[] u = new double[plan.Numbers.Count];
+            for (int car = 0; car < 4; car++)
+            {
+                DoubtRow row = worker.Run(car);
+                var whole = Figures.LaunchFigures.Read(Launch.LaunchRunner.Create(plan.Plausible.Draw(car, u).Cars![0], plan.Run.Tolerance).Solve(plan.Run), plan.Run);
+
+                Assert.Equal(Reports.Words.Summary.Of(whole, new Reports.Numbers.Readout(Scenarios.Units.UnitSystem.Si)).Select(sentence => sentence.Key).Distinct(), row.Sentences);
+                Assert.Equal(plan.Figures.Select(figure => whole[figure.Key] ?? double.NaN), row.Figures);
+                quick += plan.Scenario.Car!.Driveline is Vehicle.AxleTorque && !row.Sentences.Contains("grip.spin") ? 1 : 0;
+            }
+        }
+
+        Assert.True(quick > 10);
+    }
+
     private static DoubtResult Table(string path, bool resume, CancellationToken cancellation, Action<int>? added = null)
     {
         using DoubtStudy study = DoubtStudy.Open(Plan(Cars.Door, 60), "test", Shard.Whole, path, resume);
