@@ -22,6 +22,7 @@ internal static class CommandRegister
             SweepCommand.Create(session),
             BestCommand.Create(session),
             NextCommand.Create(session),
+            DoubtCommand.Create(session),
             MergeCommand.Create(session),
             SchemaCommand.Create(session),
             CompletionCommand.Create(session),

@@ -24,6 +24,9 @@ internal sealed record OutputKind(string Name, string Extension, string Begins, 
     /// <summary>The rows of a study over a grid.</summary>
     public static OutputKind Rows { get; } = new("a table of a study", ".csv", "set_up,");
 
+    /// <summary>Plausible cars, a row each.</summary>
+    public static OutputKind Cars { get; } = new("a table of plausible cars", ".csv", "car,redrawn,");
+
     /// <summary>The same rows by columns.</summary>
     public static OutputKind Parquet { get; } = new("a table of a study", ".parquet", "PAR1", "LaunchSim");
 

@@ -6,7 +6,7 @@ namespace LaunchSim.Reports.Words;
 /// </summary>
 public static class SentenceStatements
 {
-    private const string InShift = ", in the middle of a shift";
+    private const string InShift = ", in a shift";
 
     /// <summary>All statements in the order in which the sentences are said.</summary>
     public static IReadOnlyList<(string Key, string Statement)> All { get; } =
@@ -36,13 +36,13 @@ public static class SentenceStatements
         ("hit.same", "the hit is as large as the standing load"),
         ("hit.below", "the hit is below the standing load"),
         ("hit.none", "there is no hit"),
-        ("low.above", "the low point after the hit is above the standing load"),
-        ("low.same", "the low point after the hit is the standing load"),
-        ("low.below", "the low point after the hit is below the standing load"),
+        ("low.above", "the low after the hit is above standing"),
+        ("low.same", "the low after the hit equals standing"),
+        ("low.below", "the low after the hit is below standing"),
         ("low.nothing", "the rear tyres carry nothing after the hit"),
-        ("low.above_in_shift", "the low point after the hit is above the standing load" + InShift),
-        ("low.same_in_shift", "the low point after the hit is the standing load" + InShift),
-        ("low.below_in_shift", "the low point after the hit is below the standing load" + InShift),
+        ("low.above_in_shift", "the low after the hit is above standing" + InShift),
+        ("low.same_in_shift", "the low after the hit equals standing" + InShift),
+        ("low.below_in_shift", "the low after the hit is below standing" + InShift),
         ("low.nothing_in_shift", "the rear tyres carry nothing after the hit" + InShift),
         ("stop.rear_top", "the rear dampers top out"),
         ("stop.rear_bottom", "the rear dampers bottom"),
@@ -59,7 +59,7 @@ public static class SentenceStatements
         ("wheelie_bar.on_ground", "the wheelie bar comes to the ground"),
         ("grip.spin", "the rear tyres spin"),
         ("grip.hold", "the rear tyres hold"),
-        ("grip.run_away", "the tyres spin up so far that the numbers are no guide"),
+        ("grip.run_away", "the tyres run away: the numbers are no guide"),
         ("driveline.clutch_locks", "the clutch locks"),
         ("driveline.shift", "the gearbox shifts"),
         ("mark.reached", "a mark is reached"),

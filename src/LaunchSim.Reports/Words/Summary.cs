@@ -25,6 +25,20 @@ public static class Summary
         MarkWords.Say,
     ];
 
+    /// <summary>
+    /// The figures that tell which sentences are said of a car that is driven by a given axle torque and does not spin, so
+    /// long as their numbers do not matter: quickly read, by places and speeds alone.
+    /// </summary>
+    /// <param name="marks">How many places the launch times.</param>
+    public static IReadOnlyList<string> QuickKeys(int marks) =>
+    [
+        "run_end_s", "pitch_nose_up_largest_rad", "pitch_nose_up_largest_time_s", "rear_rise_t50_s", "front_rise_t50_s", "rear_rise_peak_m", "front_rise_peak_m",
+        "rear_gap_6_35mm_s", "front_gap_6_35mm_s", "separation_peak_m", "separation_peak_time_s", "separation_peak_travel_left_m", "squat_peak_m", "squat_peak_time_s", "squat_peak_travel_left_m",
+        "rear_tire_load_static_n", "hit_n", "hit_time_s", "lowest_rear_load_after_hit_n", "lowest_rear_load_after_hit_time_s", "wheelie_bar_first_s", "wheelie_bar_time_s",
+        "slip_beyond_peak_first_s", "slip_beyond_peak_time_s", "grip_margin_lowest_ratio", "grip_margin_lowest_time_s",
+        .. Enumerable.Range(1, marks).SelectMany(mark => new[] { $"mark_{mark}_distance_m", $"mark_{mark}_time_s" }),
+    ];
+
     /// <summary>All sentences in order.</summary>
     /// <param name="figures">The launch's figures.</param>
     /// <param name="readout">The units.</param>

@@ -10,11 +10,9 @@ internal static class TireWords
     {
         if (figures.Events.First(LaunchEventKind.FrontTireOff) is null)
         {
-            if (figures["front_load_lowest_n"] is { } lowest && figures["front_load_lowest_time_s"] is { } at)
-            {
-                said.Add(new("tire.front_stays", $"The front tyres stay on the ground; they carry {readout.Force.Text(lowest)} at the least, at {Readout.Time.Text(at)}."));
-            }
-
+            string least = figures["front_load_lowest_n"] is { } lowest && figures["front_load_lowest_time_s"] is { } at
+                ? $"; they carry {readout.Force.Text(lowest)} at the least, at {Readout.Time.Text(at)}" : "";
+            said.Add(new("tire.front_stays", $"The front tyres stay on the ground{least}."));
             return;
         }
 

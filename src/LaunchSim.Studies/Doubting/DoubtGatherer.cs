@@ -57,7 +57,7 @@ internal sealed class DoubtGatherer(DoubtPlan plan, long cars)
         {
             double value = plan.Aims.Value(i, aims);
             _aims[i].Add(value);
-            _keeps[i] += plan.Aims.Aims[i].PointsOf(value) <= 0 ? 1 : 0;
+            _keeps[i] += AimShare.IsKept(plan.Aims.Aims[i], value) ? 1 : 0;
         }
 
         foreach (string key in row.Sentences)
@@ -115,9 +115,10 @@ internal sealed class DoubtGatherer(DoubtPlan plan, long cars)
         [.. counts.OrderByDescending(one => one.Value).ThenBy(one => one.Key, StringComparer.Ordinal).Select(one => (one.Key, one.Value))];
 
     /// <summary>
-    /// The figures of the answer, each over what of it matters, are taken as one: a number's share of the sum of their
-    /// variances is the mean of its shares, weighed by these variances. Its error is the same mean of the errors, which is
-    /// the most that it can be: the figures come off the same draws.
+    /// The figures of the answer are taken as one: a number's share is the mean of its shares in them, weighed by their
+    /// variances over the square of what of each matters, at most 1: a figure that spreads by less than matters counts less,
+    /// and none drowns the others by a few cars that run away. The error is the same mean of the errors, which is the most
+    /// that it can be: the figures come off the same draws.
     /// </summary>
     private Ranking Ranked(DoubtRow own)
     {
@@ -137,7 +138,7 @@ internal sealed class DoubtGatherer(DoubtPlan plan, long cars)
         {
             double scale = answer[i].ScaleOf(standing);
             bool varies = outputs[i].Variance > 0 && outputs[i].Inputs.All(share => double.IsFinite(share.Share));
-            weights[i] = varies ? outputs[i].Variance / (scale * scale) : 0;
+            weights[i] = varies ? Math.Min(1, outputs[i].Variance / (scale * scale)) : 0;
         }
 
         double sum = weights.Sum();

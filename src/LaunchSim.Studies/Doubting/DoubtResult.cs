@@ -80,8 +80,18 @@ public sealed record SentenceShare(string Key, string Statement, bool IsOwn, int
 /// <param name="Aim">The aim.</param>
 /// <param name="Own">Its value for the file's own car; not a number when it has none.</param>
 /// <param name="Band">Its value over the cars.</param>
-/// <param name="Keeps">In what share of the cars there is nothing to win, with limits that hold the true share in 95 draws of 100.</param>
-public sealed record AimShare(Aim Aim, double Own, Band Band, ShareInterval Keeps);
+/// <param name="Keeps">In what share of the cars it is kept, with limits that hold the true share in 95 draws of 100.</param>
+public sealed record AimShare(Aim Aim, double Own, Band Band, ShareInterval Keeps)
+{
+    /// <summary>Whether a value keeps an aim: a limit by the letter, any other aim within one point of what is wanted.</summary>
+    /// <param name="aim">The aim.</param>
+    /// <param name="value">The value; not a number when the launch has none.</param>
+    public static bool IsKept(Aim aim, double value)
+    {
+        ArgumentNullException.ThrowIfNull(aim);
+        return aim.PointsOf(value) <= (aim.IsLimit ? 0 : 1);
+    }
+}
 
 /// <summary>What many cars do over time.</summary>
 /// <param name="Name">The column's name as in the trace.</param>
@@ -100,7 +110,7 @@ public sealed record Ranking(IReadOnlyList<NumberShare> Numbers, double Together
 
 /// <summary>What one number decides.</summary>
 /// <param name="Number">The number.</param>
-/// <param name="Share">Its share of the variance of the answer's figures, each against what of it matters; with its standard error.</param>
+/// <param name="Share">Its share of the variance of the answer's figures, weighed by <see cref="Ranking.Figures"/>; with its standard error.</param>
 /// <param name="Most">The figure of the answer of which it decides most, null when none varies.</param>
 /// <param name="ShareOfMost">Its share of that figure's variance.</param>
 public sealed record NumberShare(DoubtfulNumber Number, VarianceShare Share, AnswerFigure? Most, VarianceShare ShareOfMost)

@@ -4,7 +4,8 @@ using LaunchSim.Reports.Numbers;
 using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios.Units;
 using LaunchSim.Studies.Aims;
-using LaunchSim.Studies.Chance;
+using LaunchSim.Studies.Running;
+using LaunchSim.Vehicle;
 
 namespace LaunchSim.Studies.Doubting;
 
@@ -18,6 +19,8 @@ internal sealed class DoubtWorker(DoubtPlan plan, TraceBands? bands, Cancellatio
     private static readonly Readout AnyUnits = new(UnitSystem.Si);
 
     private readonly double[] _u = new double[plan.Numbers.Count];
+    private readonly FigureSelection _quick = FigureSelection.Of(plan.Run.Marks.Count, Summary.QuickKeys(plan.Run.Marks.Count).Union(plan.Figures.Select(figure => figure.Key)));
+    private LaunchSolution? _solution;
 
     /// <summary>Draws a car and launches it.</summary>
     /// <param name="number">The car's number.</param>
@@ -53,14 +56,14 @@ internal sealed class DoubtWorker(DoubtPlan plan, TraceBands? bands, Cancellatio
 
     private LaunchSolution Solve(StandingCar car)
     {
-        LaunchSolution solution = LaunchRunner.Create(car, plan.Run.Tolerance).Solve(plan.Run, null, cancellation);
+        _solution = LaunchRunner.Create(car, plan.Run.Tolerance, LaunchWorker.MostSteps(plan.Run)).Solve(plan.Run, _solution, cancellation);
         cancellation.ThrowIfCancellationRequested();
-        return solution;
+        return _solution;
     }
 
     private (IReadOnlyList<string> Sentences, string? Trouble) Read(LaunchReading launch, double[] figures)
     {
-        FigureSet all = LaunchFigures.ReadFrom(launch);
+        FigureSet all = Figures(launch);
         for (int i = 0; i < figures.Length; i++)
         {
             figures[i] = all[plan.Figures[i].Key] ?? double.NaN;
@@ -77,5 +80,20 @@ internal sealed class DoubtWorker(DoubtPlan plan, TraceBands? bands, Cancellatio
         }
 
         return (keys, trouble);
+    }
+
+    // Where a quick reading tells all that is asked for, the whole car is not observed.
+    private FigureSet Figures(LaunchReading launch)
+    {
+        if (launch.Solution.Car.Car.Driveline is AxleTorque)
+        {
+            FigureSet quick = LaunchFigures.ReadFrom(launch, _quick);
+            if (quick["slip_beyond_peak_first_s"] is null)
+            {
+                return quick;
+            }
+        }
+
+        return LaunchFigures.ReadFrom(launch);
     }
 }

@@ -16,10 +16,8 @@ public sealed class PlausibleCars
     /// <summary>So often a car is drawn again before it is given up.</summary>
     public const int MostDraws = 50;
 
-    // Draws that take the place of impossible ones come from far along the sequence, where no first draw is.
-    private const long Again = 1L << 32;
-
     private readonly HaltonSequence _sequence;
+    private readonly ulong _seed;
     private readonly (DoubtfulNumber Number, int Dimension)[][] _numbers;
 
     /// <summary>The plausible cars of one set-up or of several.</summary>
@@ -45,6 +43,7 @@ public sealed class PlausibleCars
 
         Numbers = numbers;
         _numbers = [.. all.Select(own => own.Where(number => paths.Contains(number.Path)).Select(number => (number, paths.IndexOf(number.Path))).ToArray())];
+        _seed = seed;
         _sequence = new HaltonSequence(Math.Max(1, paths.Count), seed);
     }
 
@@ -63,9 +62,22 @@ public sealed class PlausibleCars
     /// <param name="u">Receives a number within 0 and 1 for each of <see cref="Numbers"/>.</param>
     public void Uniform(long car, int draw, Span<double> u)
     {
-        if (Numbers.Count > 0)
+        if (Numbers.Count == 0)
         {
-            _sequence.Point(car + (draw * Again), u);
+            return;
+        }
+
+        if (draw == 0)
+        {
+            _sequence.Point(car, u);
+            return;
+        }
+
+        // Elsewhere on the sequence some coordinates would stay where they are, impossible again. Chance has no such habits.
+        var random = new SplitMix64(SplitMix64.Stream(_seed, draw).Next() ^ new SplitMix64((ulong)car).Next());
+        foreach (ref double value in u)
+        {
+            value = random.NextUniform();
         }
     }
 
@@ -121,14 +133,16 @@ public sealed class PlausibleCars
             car = read.Scenario?.Car;
             if (car is null)
             {
-                refusal ??= $"{read.Errors[0].Path}: {read.Errors[0].Message}";
+                // Without the number drawn, so that like refusals can be counted.
+                Diagnostic error = read.Errors[0];
+                refusal ??= $"{error.Path} beyond what is possible{(error.Allowed.Length > 0 ? $" ({error.Allowed})" : "")}";
                 return null;
             }
         }
 
         if (!StandingCar.TryFind(car!, out StandingCar? standing, out IReadOnlyList<StandingProblem> problems))
         {
-            refusal ??= $"{problems[0].Path}: {problems[0].Found}";
+            refusal ??= $"{problems[0].Path}, with which the car cannot stand";
         }
 
         return standing;

@@ -1,3 +1,4 @@
+using LaunchSim.Dynamics;
 using LaunchSim.Figures;
 using LaunchSim.Studies.Chance;
 
@@ -63,12 +64,19 @@ internal sealed class TraceBands
         return bands;
     }
 
+    // Asked for at the rows alone: as a column it would make the reading observe the whole car at every millisecond.
+    private static double FrontLoad(LaunchReading launch, double time)
+    {
+        launch.Solution.At(Math.Min(time, launch.Duration), out Observation seen);
+        return Math.Max(0, seen.FrontLoad);
+    }
+
     private int Column(LaunchReading launch, Signal signal, Span<double> column)
     {
         int rows = Math.Min(_rows, ((launch.GridRows - 1) / _step) + (launch.GridRows > 0 ? 1 : 0));
         for (int row = 0; row < rows; row++)
         {
-            column[row] = launch.AtGrid(signal, row * _step);
+            column[row] = signal == Signal.FrontLoad ? FrontLoad(launch, row * _step * LaunchReading.Grid) : launch.AtGrid(signal, row * _step);
         }
 
         return rows;

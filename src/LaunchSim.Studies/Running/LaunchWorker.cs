@@ -82,7 +82,7 @@ public sealed class LaunchWorker(IReadOnlyList<string> keys, RunSettings setting
     /// Steps after which a launch of a study is given up: some ten times what a car takes, less than a single run may. A
     /// study has thousands to run, and one that stands still over a hopeless car helps nobody.
     /// </summary>
-    private static int MostSteps(RunSettings settings) =>
+    internal static int MostSteps(RunSettings settings) =>
         Math.Min(LaunchFailure.MostSteps, Math.Max(FewestMostSteps, (int)(StepsASecond * (settings.Duration ?? RunSettings.LongestDuration))));
 
     private const int FewestMostSteps = 10_000;

@@ -36,4 +36,23 @@ public static class LaunchFigures
 
         return writer.Close(launch.Events);
     }
+
+    /// <summary>
+    /// Chosen figures off a launch that is laid out already, in a small part of the time where places and speeds tell them:
+    /// the others have no value, and what happened stands without its amounts.
+    /// </summary>
+    /// <param name="launch">The launch.</param>
+    /// <param name="selection">The figures.</param>
+    public static FigureSet ReadFrom(LaunchReading launch, FigureSelection selection)
+    {
+        ArgumentNullException.ThrowIfNull(launch);
+        ArgumentNullException.ThrowIfNull(selection);
+        var writer = new FigureWriter(selection.Catalog, selection.Wanted);
+        foreach (IFigureFamily family in selection.Families)
+        {
+            family.Read(launch, writer);
+        }
+
+        return writer.Close(launch.Spells);
+    }
 }
