@@ -11,8 +11,10 @@ switch (args)
         return FixedStep.Run(file);
     case ["stages", string file]:
         return Stages.Run(file);
-    case ["quick" or "fixed-step" or "stages", ..]:
-        Console.Error.WriteLine("usage: quick FILE | fixed-step FILE | stages FILE | BenchmarkDotNet's own options");
+    case ["studies", string file]:
+        return StudyRates.Run(file);
+    case ["quick" or "fixed-step" or "stages" or "studies", ..]:
+        Console.Error.WriteLine("usage: quick FILE | fixed-step FILE | stages FILE | studies FILE | BenchmarkDotNet's own options");
         return 2;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Quick).Assembly).Run(args);

@@ -33,7 +33,7 @@ public class CompleterTests
     [InlineData("completion ", "bash fish powershell zsh")]
     [InlineData("completion bash ", "")]
     [InlineData("schema ", "")]
-    [InlineData("check --set ", "car. driveline. front. name= notes= rear. run. track.")]
+    [InlineData("check --set ", "aims. car. driveline. front. name= notes= rear. run. track.")]
     [InlineData("check --set rear.spring.r", "rear.spring.rate=")]
     [InlineData("check --set rear.spring.axle", "rear.spring.axle= rear.spring.axle.")]
     [InlineData("check --set rear.linkage.upper.body.", "rear.linkage.upper.body.ahead= rear.linkage.upper.body.up= rear.linkage.upper.body.use=")]
