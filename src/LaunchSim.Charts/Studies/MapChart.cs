@@ -11,7 +11,7 @@ internal static class MapChart
 {
     private const EdgeRenderingMode Exact = EdgeRenderingMode.PreferGeometricAccuracy, Sharp = EdgeRenderingMode.PreferSharpness;
     private const double HeadAndFoot = 160, OneHeight = 470, SomeHeight = 330;
-    private const double NamesLeft = 62, NamesBelow = 48, Above = 26, Legend = 76, Gutter = 18;
+    private const double NamesLeft = 66, NamesBelow = 48, Above = 32, Legend = 76, Gutter = 18;
 
     // A relief of more points than this is drawn through some of them; cells of less than this size get no value.
     private const int MostPoints = 64;
@@ -85,7 +85,7 @@ internal static class MapChart
             Names();
             Shades();
             string caption = SweepChart.Caption(char.ToUpperInvariant(_measure.Name[0]) + _measure.Name[1..], _measure.Unit);
-            _canvas.Text(SweepChart.Fitted(_canvas, caption, _room.Width - 10, Theme.Body), new ScreenPoint(_area.Left, _room.Top + 6), Theme.Body, Theme.Ink, Theme.Bold);
+            _canvas.Text(SweepChart.Fitted(_canvas, caption, _room.Width - 10, Theme.Body), new ScreenPoint(_area.Left, _room.Top + 4), Theme.Body, Theme.Ink, Theme.Bold);
         }
 
         private int Index(int across, int up) => (across * Up.Names.Count) + up;
@@ -239,7 +239,7 @@ internal static class MapChart
             foreach (int place in _up.Named(_ => 14))
             {
                 _canvas.DrawLine([new(_area.Left - 3, _up.At(place)), new(_area.Left, _up.At(place))], Theme.Line, 1, Exact);
-                _canvas.Text(SweepChart.Fitted(_canvas, Up.Names[place], NamesLeft - 24, Theme.Small), new ScreenPoint(_area.Left - 5, _up.At(place)), Theme.Small, Theme.Muted, Theme.Normal, HorizontalAlignment.Right, VerticalAlignment.Middle);
+                _canvas.Text(SweepChart.Fitted(_canvas, Up.Names[place], NamesLeft - 30, Theme.Small), new ScreenPoint(_area.Left - 10, _up.At(place)), Theme.Small, Theme.Muted, Theme.Normal, HorizontalAlignment.Right, VerticalAlignment.Middle);
             }
 
             _canvas.Text(SweepChart.FittedEnd(_canvas, SweepChart.Caption(Across.Name, Across.Unit), _area.Width, Theme.Small), new ScreenPoint(_area.Right, _area.Bottom + 26), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Right);

@@ -13,6 +13,12 @@ internal sealed class SettingScale(SweepAxis axis, double from, double to, Setti
     // Share of the stretch that is left free at the ends of a scale.
     private const double Free = 0.03;
 
+    // Between two names at the least.
+    private const double Between = 6;
+
+    // Of many values every so many-th has its name; a range by a round step gives round names so.
+    private static readonly int[] Strides = [1, 2, 5, 10, 20, 25, 50, 100, 200, 500, 1000];
+
     private readonly (double Low, double High) _extent = Extent(axis, ends);
     private readonly int[] _order = [.. Enumerable.Range(0, axis.Names.Count).OrderBy(axis.At)];
     private readonly int[] _ranks = Ranks(axis);
@@ -39,15 +45,27 @@ internal sealed class SettingScale(SweepAxis axis, double from, double to, Setti
     /// <param name="room">How much room a name takes along the axis.</param>
     public IEnumerable<int> Named(Func<string, double> room)
     {
-        double last = double.NaN;
-        foreach (int place in _order)
+        double[] halves = [.. axis.Names.Select(name => room(name) / 2)];
+        int every = 1;
+        for (int i = 0; i < Strides.Length && !Fits(every); i++)
         {
-            double half = room(axis.Names[place]) / 2, at = At(place);
-            if (double.IsNaN(last) || Math.Abs(at - last) - half > 8)
+            every = Strides[i];
+        }
+
+        return _order.Where((_, i) => i % every == 0);
+
+        bool Fits(int stride)
+        {
+            for (int i = stride; i < _order.Length; i += stride)
             {
-                last = at + (Math.Sign(to - from) * half);
-                yield return place;
+                (int one, int next) = (_order[i - stride], _order[i]);
+                if (Math.Abs(At(next) - At(one)) < halves[one] + halves[next] + Between)
+                {
+                    return false;
+                }
             }
+
+            return true;
         }
     }
 

@@ -7,6 +7,7 @@ using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios;
 using LaunchSim.Studies.Aims;
 using LaunchSim.Studies.Comparing;
+using LaunchSim.Studies.Doubting;
 
 namespace LaunchSim.Cli.Commands;
 
@@ -24,7 +25,8 @@ internal static class CompareCommand
         Option<string> profile = Settings.Profile();
         Option<string> units = Settings.Units();
         Option<string[]> set = Settings.Set();
-        var command = new Command("compare", "Set-ups side by side: the first against each of the others, better or worse by the aims, and why") { files, csv, json, picture, charts, format, profile, units, set };
+        var help = new HelpOptions();
+        var command = new Command("compare", "Set-ups side by side: the first against each of the others, better or worse by the aims, and why") { files, csv, json, picture, charts, format, profile, help.Doubt, help.Cars, help.Typical, units, set };
         command.SetAction(parsed =>
         {
             IReadOnlyList<string> inputs = InputFiles.Find(parsed.GetRequiredValue(files));
@@ -33,6 +35,7 @@ internal static class CompareCommand
                 throw new InputException($"compare: found one scenario, {inputs[0]}; allowed: two or more, the first of which the others are compared with");
             }
 
+            DoubtSettings? doubt = help.Read(parsed);
             AimProfile? wanted = Settings.Profile(parsed.GetValue(profile));
             if (Findings.ReadAll(StandingCheck.Reader(ReadPurpose.Run), inputs, Settings.Overrides(parsed.GetValue(set)), session) is not { } scenarios)
             {
@@ -44,8 +47,14 @@ internal static class CompareCommand
             var places = CompareFiles.Plan(inputs, targets);
             Comparison comparison = null!;
             session.WithProgress("launches", scenarios.Count, done => comparison = Comparison.Of(scenarios, aims, done, session.Cancellation));
+            HelpResult? shares = null;
+            if (doubt is not null)
+            {
+                session.WithProgress("cars", doubt.Cars, 0, added => shares = HelpShares.Of([.. comparison.SetUps.Select(setUp => setUp.Run.Scenario)], aims, doubt, holdsGrip: false, added, session.Cancellation, comparison.Settings));
+            }
+
             var readout = new Readout(Settings.System(parsed.GetValue(units), scenarios[0].UnitSystem));
-            session.Output.Write(parsed.GetValue(json) ? CompareJson.Text(comparison, readout) : CompareText.Of(comparison, readout, session.Screen));
+            session.Output.Write(parsed.GetValue(json) ? CompareJson.Text(comparison, shares, readout) : CompareText.Of(comparison, shares, readout, session.Screen));
             session.Output.Flush();
             places.Write(comparison, readout, session);
             return Stopped(comparison, session) ? ExitCode.Failed : ExitCode.Done;

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using System.Text;
 using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
@@ -20,17 +19,12 @@ internal sealed class NextCommand
 {
     private readonly Argument<string> _file = new("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "A scenario, or a study file that names one" };
     private readonly Option<string> _profile = new("--profile") { HelpName = string.Join('|', AimProfiles.All.Select(profile => profile.Name)), Description = $"What is wanted: {string.Join(", ", AimProfiles.All.Select(profile => $"{profile.Name} ({profile.Words})"))}. Aims in the file take the place of the profile's" };
-    private readonly Option<bool> _doubt = new("--doubt") { Description = "Also say in what share of plausible cars the best changes help" };
-    private readonly Option<string> _cars = new("--cars") { HelpName = "count", Description = $"How many plausible cars --doubt draws; {UsualCars} when left out" };
-    private readonly Option<bool> _typical = new("--typical") { Description = "Let --doubt also draw numbers without a ± from their usual doubt" };
+    private readonly HelpOptions _help = new();
     private readonly Option<string> _picture = new("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw the score after each change, .png or .svg; an earlier picture there is replaced" };
     private readonly Option<bool> _json = new("--json") { Description = "Print one JSON document, in SI units, in the place of the text" };
     private readonly Option<string[]> _set = Settings.Set();
     private readonly Option<string> _units = Settings.Units();
     private readonly Session _session;
-
-    // Eleven launches a car.
-    private const int UsualCars = 500;
 
     private NextCommand(Session session) => _session = session;
 
@@ -40,7 +34,7 @@ internal sealed class NextCommand
         _ = next._profile.AcceptOnlyFromAmong([.. AimProfiles.All.Select(profile => profile.Name)]);
         var command = new Command("next", "Try every single change among the file's choices, one step and two, and say which helps most")
         {
-            next._file, next._profile, next._doubt, next._cars, next._typical, next._picture, next._json, next._set, next._units,
+            next._file, next._profile, next._help.Doubt, next._help.Cars, next._help.Typical, next._picture, next._json, next._set, next._units,
         };
         command.SetAction(next.Invoke);
         return command;
@@ -48,7 +42,7 @@ internal sealed class NextCommand
 
     private int Invoke(ParseResult parsed)
     {
-        DoubtSettings? doubt = Doubt(parsed);
+        DoubtSettings? doubt = _help.Read(parsed);
         StudyResult read = new StudyReader(StandingCheck.Reader(ReadPurpose.Run)).Read(parsed.GetRequiredValue(_file), Settings.Overrides(parsed.GetValue(_set)), []);
         foreach (Diagnostic finding in read.Errors.Concat(read.Warnings))
         {
@@ -100,23 +94,5 @@ internal sealed class NextCommand
 
         StudyRuns.Write(picture, stream => PictureTarget.Write(StudyPictures.Next(result!, scenario, readout, $"{ProgramVersion.Name} {ProgramVersion.Text}"), picture!.Kind, stream), _session);
         return result!.Score.Exists ? ExitCode.Done : ExitCode.Failed;
-    }
-
-    private DoubtSettings? Doubt(ParseResult parsed)
-    {
-        bool asked = parsed.GetValue(_doubt);
-        string? cars = parsed.GetValue(_cars);
-        if (!asked && (cars is not null || parsed.GetValue(_typical)))
-        {
-            throw new InputException($"{(cars is not null ? "--cars" : "--typical")}: found no --doubt; it says how --doubt draws cars");
-        }
-
-        int count = UsualCars;
-        if (cars is not null && (!int.TryParse(cars, NumberStyles.None, CultureInfo.InvariantCulture, out count) || count is < DoubtSettings.FewestCars or > DoubtSettings.MostCars))
-        {
-            throw new InputException($"--cars {cars}: found no such count; allowed: a whole number from {DoubtSettings.FewestCars} to {DoubtSettings.MostCars:#,0}");
-        }
-
-        return asked ? new DoubtSettings { Cars = count, WithTypical = parsed.GetValue(_typical) } : null;
     }
 }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using LaunchSim.Figures;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Studies.Comparing;
+using LaunchSim.Studies.Doubting;
 
 namespace LaunchSim.Cli.Output;
 
@@ -11,8 +12,9 @@ internal static class CompareJson
 {
     /// <summary>The document, ended by a line feed.</summary>
     /// <param name="comparison">The comparison.</param>
+    /// <param name="shares">In what share of plausible cars each other set-up is better than the first; null when nobody asked.</param>
     /// <param name="readout">Units of the sentences.</param>
-    public static string Text(Comparison comparison, Readout readout)
+    public static string Text(Comparison comparison, HelpResult? shares, Readout readout)
     {
         using var stream = new MemoryStream();
         using (Utf8JsonWriter json = ResultJson.Writer(stream))
@@ -24,6 +26,11 @@ internal static class CompareJson
             Array(json, "set_ups", comparison.SetUps, setUp => SetUp(json, setUp));
             Array(json, "written", comparison.Written, written => Written(json, written, comparison));
             Array(json, "differences", comparison.Differences, difference => Difference(json, comparison, difference, readout));
+            if (shares is not null)
+            {
+                HelpText.Add(json, [.. comparison.SetUps.Skip(1).Select(setUp => setUp.Letter)], shares);
+            }
+
             json.WriteEndObject();
         }
 

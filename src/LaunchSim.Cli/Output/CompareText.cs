@@ -4,6 +4,7 @@ using LaunchSim.Reports.Numbers;
 using LaunchSim.Reports.Words;
 using LaunchSim.Studies.Aims;
 using LaunchSim.Studies.Comparing;
+using LaunchSim.Studies.Doubting;
 
 namespace LaunchSim.Cli.Output;
 
@@ -15,9 +16,10 @@ internal static class CompareText
 
     /// <summary>The whole text.</summary>
     /// <param name="comparison">The comparison.</param>
+    /// <param name="shares">In what share of plausible cars each other set-up is better than the first; null when nobody asked.</param>
     /// <param name="readout">The units.</param>
     /// <param name="screen">Where it is read.</param>
-    public static string Of(Comparison comparison, Readout readout, Screen screen)
+    public static string Of(Comparison comparison, HelpResult? shares, Readout readout, Screen screen)
     {
         Page page = new(screen);
         foreach (ComparedSetUp setUp in comparison.SetUps)
@@ -41,6 +43,11 @@ internal static class CompareText
 
         Written(page, comparison);
         Aims(page, comparison, readout);
+        if (shares is not null)
+        {
+            HelpText.Add(page, [.. comparison.SetUps.Skip(1).Select(setUp => $"{setUp.Letter} in the place of {comparison.SetUps[0].Letter}")], shares);
+        }
+
         Figures(page, comparison, readout);
         return page.Blank().Line(LimitWords.Caution).ToString();
     }

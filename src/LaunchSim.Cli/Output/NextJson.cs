@@ -1,7 +1,6 @@
 using System.Text.Json;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Scenarios;
-using LaunchSim.Studies.Doubting;
 using LaunchSim.Studies.Next;
 
 namespace LaunchSim.Cli.Output;
@@ -30,7 +29,7 @@ internal static class NextJson
         Changes(json, "pairs", result, result.Pairs, scenario, readout);
         if (doubt is not null)
         {
-            Sure(json, doubt);
+            HelpText.Add(json, [.. doubt.Changes.Select(change => string.Join("; ", change.Changes.Select(one => $"{one.Edit.Path}={one.Edit.Value}")))], doubt.Help);
         }
 
         json.WriteEndObject();
@@ -72,32 +71,5 @@ internal static class NextJson
         }
 
         json.WriteEndArray();
-    }
-
-    private static void Sure(Utf8JsonWriter json, NextDoubt doubt)
-    {
-        json.WriteStartObject("doubt");
-        json.WriteNumber("cars", doubt.Help.Cars);
-        json.WriteNumber("redrawn", doubt.Help.Redrawn);
-        json.WriteNumber("given_up", doubt.Help.GivenUp);
-        json.WriteBoolean("uses_typical", doubt.Help.UsesTypical);
-        json.WriteStartArray("changes");
-        for (int i = 0; i < doubt.Changes.Count; i++)
-        {
-            HelpShare share = doubt.Help.Changes[i];
-            json.WriteStartObject();
-            json.WriteString("change", string.Join("; ", doubt.Changes[i].Changes.Select(one => $"{one.Edit.Path}={one.Edit.Value}")));
-            json.Number("helps_share", share.Helps.Share);
-            json.Number("helps_share_low", share.Helps.Low);
-            json.Number("helps_share_high", share.Helps.High);
-            json.Number("hurts_share", share.Hurts.Share);
-            json.Number("gain_low_points", share.Gain.Low);
-            json.Number("gain_median_points", share.Gain.Median);
-            json.Number("gain_high_points", share.Gain.High);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteEndObject();
     }
 }

@@ -4,7 +4,6 @@ using LaunchSim.Reports.Numbers;
 using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios;
 using LaunchSim.Studies.Aims;
-using LaunchSim.Studies.Doubting;
 using LaunchSim.Studies.Next;
 
 namespace LaunchSim.Cli.Output;
@@ -34,7 +33,7 @@ internal static class NextText
         Slope(page, result, scenario);
         if (doubt is not null)
         {
-            Sure(page, doubt, scenario);
+            HelpText.Add(page, [.. doubt.Changes.Select(change => NextWords.Change(change, scenario))], doubt.Help);
         }
 
         return page.Blank().Line("One change at a time: after the pass, compare, and ask again.").Line(LimitWords.Caution).ToString();
@@ -138,27 +137,4 @@ internal static class NextText
             _ = page.Line($"{NextWords.Change(change, scenario)}: {AimWords.Score(change.Score)} with grip held, {AimWords.Score(change.WithSlope)} with the slope{verdict}", 2);
         }
     }
-
-    private static void Sure(Page page, NextDoubt doubt, Scenario scenario)
-    {
-        string whose = doubt.Help.UsesTypical ? "the usual doubts of such numbers, since the file has none or they were asked for" : "the doubts in the file";
-        _ = page.Blank().Heading(string.Create(CultureInfo.InvariantCulture, $"How sure: on {doubt.Help.Cars:#,0} plausible cars, drawn from {whose}"));
-        var table = new TextTable(false, true, true, true, true);
-        _ = table.Named("change", "helps in", "surely between", "hurts in", "gain, 5 to 95 %");
-        for (int i = 0; i < doubt.Changes.Count; i++)
-        {
-            HelpShare share = doubt.Help.Changes[i];
-            string changes = NextWords.Change(doubt.Changes[i], scenario);
-            table.Add(changes, Percent(share.Helps.Share), $"{Percent(share.Helps.Low)} and {Percent(share.Helps.High)}", Percent(share.Hurts.Share),
-                string.Create(CultureInfo.InvariantCulture, $"{share.Gain.Low:+0.00;-0.00;0.00} to {share.Gain.High:+0.00;-0.00;0.00}"));
-        }
-
-        _ = page.Table(table).Line("Each change is compared with the set-up as it stands on the same car. The limits hold the true share in 95 draws of 100.", 2);
-        if (doubt.Help.Redrawn > 0)
-        {
-            _ = page.Line(string.Create(CultureInfo.InvariantCulture, $"{doubt.Help.Redrawn:#,0} impossible cars were drawn again{(doubt.Help.GivenUp > 0 ? $", {doubt.Help.GivenUp:#,0} given up" : "")}."), 2);
-        }
-    }
-
-    private static string Percent(double share) => (100 * share).ToString("0", CultureInfo.InvariantCulture) + " %";
 }

@@ -55,15 +55,16 @@ public static class HelpShares
     /// </param>
     /// <param name="done">Told how many more cars are done; null when nobody wants to know.</param>
     /// <param name="cancellation">Ends it.</param>
+    /// <param name="runs">Duration, marks and rollout of all launches; those of the first set-up when null.</param>
     /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
-    public static HelpResult Of(IReadOnlyList<Scenario> setUps, AimSet aims, DoubtSettings settings, bool holdsGrip, Action<int>? done, CancellationToken cancellation)
+    public static HelpResult Of(IReadOnlyList<Scenario> setUps, AimSet aims, DoubtSettings settings, bool holdsGrip, Action<int>? done, CancellationToken cancellation, RunSettings? runs = null)
     {
         ArgumentNullException.ThrowIfNull(setUps);
         ArgumentNullException.ThrowIfNull(aims);
         ArgumentNullException.ThrowIfNull(settings);
         ArgumentOutOfRangeException.ThrowIfLessThan(setUps.Count, 2, nameof(setUps));
         var plausible = new PlausibleCars(setUps, settings.Seed, settings.WithTypical);
-        RunSettings run = setUps[0].Run with { Tolerance = settings.Tolerance };
+        RunSettings run = (runs ?? setUps[0].Run) with { Tolerance = settings.Tolerance };
         Tally[] tallies = [.. setUps.Skip(1).Select(_ => new Tally(settings.Cars))];
         long redrawn = 0;
         int givenUp = 0;

@@ -42,7 +42,10 @@ public static class SweepConclusion
 
         if (tally.BeyondLimits > 0)
         {
-            notes.Add($"{(tally.BeyondLimits == tally.Count - tally.Failed ? "Every" : Count(tally.BeyondLimits))} set-up{(tally.BeyondLimits == 1 || tally.BeyondLimits == tally.Count - tally.Failed ? " breaks" : "s break")} a limit ({string.Join(", ", tally.Plan.Aims.Aims.Where(aim => aim.IsLimit).Select(aim => aim.Subject.Words))}) and {(tally.BeyondLimits == tally.Count - tally.Failed ? "they are ranked by how far they are beyond it" : "is ranked after all that do not")}.");
+            string limits = string.Join(", ", tally.Plan.Aims.Aims.Where(aim => aim.IsLimit).Select(aim => aim.Subject.Words));
+            notes.Add(tally.BeyondLimits == tally.Count - tally.Failed ? $"Every set-up breaks a limit ({limits}); they are ranked by how far they are beyond it."
+                : tally.BeyondLimits == 1 ? $"One set-up breaks a limit ({limits}) and is ranked after all that do not."
+                : $"{Count(tally.BeyondLimits)} set-ups break a limit ({limits}) and are ranked after all that do not.");
         }
 
         if (tally.Plan.HoldsGrip)

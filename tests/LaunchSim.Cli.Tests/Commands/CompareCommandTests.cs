@@ -132,4 +132,16 @@ public class CompareCommandTests
         Assert.Contains("The run stopped at", printed.Error, StringComparison.Ordinal);
         Assert.Contains("Figures that differ", printed.Output, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Compare_WithDoubt_SaysInWhatShareOfPlausibleCarsTheOtherIsBetter()
+    {
+        Printed printed = Printed.By("compare", Files.DoorCar, Files.DoorCar, "--doubt", "--cars", "50", "--set", "run.duration=0.5 s");
+
+        Assert.Equal(ExitCode.Done, printed.Code);
+        Assert.Contains("How sure: on 50 plausible cars", printed.Output, StringComparison.Ordinal);
+
+        // A car is no better than itself.
+        Assert.Matches(@"B in the place of A +0 % +0 % and 7 % +0 % +0\.00 to 0\.00", printed.Output);
+    }
 }

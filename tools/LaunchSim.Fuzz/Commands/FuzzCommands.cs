@@ -20,6 +20,11 @@ internal static class FuzzCommands
         Csv = new("--csv", 0.25, draft => OptionValues.File(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv"));
 
     private static readonly FuzzOption
+        Doubt = new("--doubt", 0.1),
+        FewCars = new("--cars", 0.1, _ => "50", OptionValues.OddNumber),
+        Typical = new("--typical", 0.1);
+
+    private static readonly FuzzOption
         Linkage = new("--linkage", 0.4, draft => draft.Dice.Pick(["four-link", "ladder-bar"]), draft => draft.Dice.Pick(["", "three-link"])),
         Format = new("--format", 0.05, draft => draft.Dice.Pick(["png", "svg"]), draft => draft.Dice.Pick(["pdf", ""]));
 
@@ -62,15 +67,18 @@ internal static class FuzzCommands
             Picture(0.02),
             Charts(0.005),
             Format,
+            Doubt,
+            FewCars,
+            Typical,
             OptionValues.Set),
         new("best", 2, _ => 1, [.. Grid, Picture(0.05)]),
         new("next", 2, _ => 1,
             Json,
             Units,
             Profile,
-            new("--doubt", 0.1),
-            new("--cars", 0.1, _ => "50", OptionValues.OddNumber),
-            new("--typical", 0.1),
+            Doubt,
+            FewCars,
+            Typical,
             Picture(0.05),
             OptionValues.Set),
         new("doubt", 2, _ => 1,
