@@ -18,6 +18,11 @@ public static class DoubtWords
             return "No number of this file may be off: there is nothing to draw cars from.";
         }
 
+        if (result.GivenUp == result.Cars)
+        {
+            return $"None of the {Count(result.Cars)} cars that were drawn is possible: the doubts leave hardly any car that stands.";
+        }
+
         if (result.Whole == 0)
         {
             return $"None of the {Count(result.Cars)} plausible cars comes to the end of its launch.";
@@ -35,6 +40,7 @@ public static class DoubtWords
     /// <param name="result">What came of it.</param>
     private static string First(DoubtResult result) => result.Ranking.Numbers is [{ StandsOut: true } first, ..]
         ? $"measure {first.Number.Path} better first, which decides {Share(first.Share)} of what is not known of the answer"
+        : result.Ranking.Numbers.Count == 0 ? "nothing of the answer varies among them"
         : "no single number decides what is not known of the answer";
 
     /// <summary>A counted share with its limits: <c>91 % (89 to 92 %)</c>.</summary>
@@ -71,8 +77,8 @@ public static class DoubtWords
     {
         ArgumentNullException.ThrowIfNull(plan);
         int entered = plan.Numbers.Count(number => number.IsEntered), usual = plan.Numbers.Count - entered;
-        string one = plan.Numbers.Count == 1 ? "number was" : "numbers were";
-        return usual == 0 ? $"{plan.Numbers.Count} {one} drawn, each from its ± in the file; all others were taken as exact. --typical also draws those without a ± from the usual doubt."
+        string one = plan.Numbers.Count == 1 ? "number was" : "numbers were", each = plan.Numbers.Count == 1 ? "from its" : "each from its";
+        return usual == 0 ? $"{plan.Numbers.Count} {one} drawn, {each} ± in the file; all others were taken as exact. --typical also draws those without a ± from the usual doubt."
             : entered == 0 && !plan.Settings.WithTypical ? $"The file has no ±: the usual doubt of such numbers was taken in its place, for {usual} of them."
             : $"{plan.Numbers.Count} {one} drawn: {entered} from a ± in the file, {usual} from the usual doubt of such a number.";
     }
@@ -85,7 +91,7 @@ public static class DoubtWords
         yield return $"{Count(result.Cars)} cars were drawn, seed {result.Plan.Settings.Seed}; half of each ± is one standard deviation. {Count(result.Whole)} came to the end of their launch, and all that follows is of these.";
         if (result.Redrawn > 0)
         {
-            yield return $"{Count(result.Redrawn)} {(result.Redrawn == 1 ? "draw was" : "draws were")} impossible as a car and drawn again: {Reasons(result.Refusals)}.";
+            yield return $"{Count(result.Redrawn)} {(result.Redrawn == 1 ? "draw was" : "draws were")} impossible as a car and drawn again (cars by their first reason: {Reasons(result.Refusals)}).";
         }
 
         if (result.GivenUp > 0)

@@ -69,7 +69,7 @@ internal sealed class DoubtWorker(DoubtPlan plan, TraceBands? bands, Cancellatio
             figures[i] = all[plan.Figures[i].Key] ?? double.NaN;
         }
 
-        string? trouble = LaunchFailure.Of(launch.Solution) is { } failure ? $"stopped: {failure.Part}: {failure.Found}" : null;
+        string? trouble = LaunchFailure.Of(launch.Solution) is { } failure ? $"{failure.Part}: {failure.Found}" : null;
         var keys = new List<string>(20);
         foreach (Sentence sentence in Summary.Of(all, AnyUnits))
         {

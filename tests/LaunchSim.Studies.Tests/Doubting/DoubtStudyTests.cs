@@ -85,6 +85,26 @@ public class DoubtStudyTests
     }
 
     [Fact]
+    public void Run_NothingPossible_SaysSo()
+    {
+        DoubtResult result = DoubtStudy.Run(Plan(Cars.Read(Files.DoorCar, ("rear.tire.sliding_ratio", "0.65 ±100000")), 20), false, CancellationToken.None);
+
+        Assert.Equal((20, 0), (result.GivenUp, result.Whole));
+        Assert.Equal(20L * PlausibleCars.MostDraws, result.Redrawn);
+        Assert.Contains("None of the 20 cars that were drawn is possible", DoubtWords.Conclusion(result), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_LaunchesThatStop_AreCountedWithTheirReason()
+    {
+        DoubtResult result = DoubtStudy.Run(Plan(Cars.Read(Files.Test("stalls")), 20), true, CancellationToken.None);
+
+        Assert.Equal(20, result.Whole + result.GivenUp + result.Failures.Sum(one => one.Cars));
+        Assert.Contains(result.Failures, one => one.Reason.Contains("engine came to a stop", StringComparison.Ordinal));
+        Assert.NotNull(result.Own.Trouble);
+    }
+
+    [Fact]
     public void Run_InterruptedAndResumed_WritesTheSameTable()
     {
         DirectoryInfo folder = Directory.CreateTempSubdirectory("launchsim");
