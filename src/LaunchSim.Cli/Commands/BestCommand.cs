@@ -60,7 +60,16 @@ internal sealed class BestCommand
 
         OutputFile? picture = parsed.GetValue(_picture) is { } path ? StudyRuns.Picture(path, request) : null;
         var collector = new BestCollector(plan, isWhole && request.Shard.IsWhole);
-        if (isWhole)
+        if (isWhole && request is { Csv: null, Parquet: null })
+        {
+            // Nobody wants the rows: they need not be kept anywhere.
+            _session.WithProgress("launches", plan.Grid.Count, 0, added => GridRunner.Run(plan, 0, plan.Grid.Count, request.Threads, rows =>
+            {
+                collector.Add(rows);
+                added(rows.Count);
+            }, _session.Cancellation));
+        }
+        else if (isWhole)
         {
             using GridStudyRun run = StudyRuns.Open(request, plan);
             StudyRuns.Run(run, request.Threads, collector.Add, _session);
