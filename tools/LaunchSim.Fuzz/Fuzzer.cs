@@ -94,7 +94,7 @@ internal sealed class Fuzzer(CaseMaker maker, TextWriter log, Keeper? keeper, Te
         thread.Start();
         while (!thread.Join(BetweenLooks))
         {
-            if (!since.IsOver(Longest))
+            if (!since.IsOver(one.Patience * Longest))
             {
                 continue;
             }

@@ -81,8 +81,7 @@ internal sealed class BestCommand
 
             if (!request.Shard.IsWhole)
             {
-                _session.Error.WriteLine($"wrote part {request.Shard}: {run.Count} rows in {request.Csv}; `launchsim merge` joins all parts, and `launchsim best` with --csv and --resume on the joined table says which is best");
-                return ExitCode.Done;
+                return StudyRuns.Part(request, run, collector.Failed, _session);
             }
         }
         else
@@ -99,7 +98,7 @@ internal sealed class BestCommand
         (double[]? figures, AimScore? present) = Present(plan);
         Print(result, present, request);
         StudyRuns.Write(picture, stream => PictureTarget.Write(StudyPictures.Best(result, figures, present, request.Readout, Program), picture!.Kind, stream), _session);
-        return result.Best.Count > 0 ? ExitCode.Done : ExitCode.Failed;
+        return result.Best.Count > 0 ? ExitCode.Done : StudyRuns.NoneDone(request.Study.SourceFile, null, _session);
     }
 
     private void Print(BestResult result, AimScore? present, StudyRequest request)

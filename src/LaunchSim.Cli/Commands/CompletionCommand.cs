@@ -24,7 +24,8 @@ internal static class CompletionCommand
 
     private static string Script(string shell)
     {
-        using Stream stream = typeof(CompletionCommand).Assembly.GetManifestResourceStream($"completion.{shell}")!;
+        using Stream stream = typeof(CompletionCommand).Assembly.GetManifestResourceStream($"completion.{shell}")
+            ?? throw new InputException($"completion: found no shell `{shell}`; allowed: {string.Join(", ", Shells)}");
         using var reader = new StreamReader(stream);
         return reader.ReadToEnd();
     }

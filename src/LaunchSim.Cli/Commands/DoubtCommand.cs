@@ -6,6 +6,7 @@ using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Scenarios;
+using LaunchSim.Scenarios.Varying;
 using LaunchSim.Studies.Aims;
 using LaunchSim.Studies.Doubting;
 using LaunchSim.Studies.Grids;
@@ -20,7 +21,7 @@ internal sealed class DoubtCommand
 
     private static readonly string Program = $"{ProgramVersion.Name} {ProgramVersion.Text}";
 
-    private readonly Argument<string> _file = new("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "A scenario" };
+    private readonly Argument<string> _file = new("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "A scenario, or a study file that names one" };
     private readonly Option<string> _cars = new("--cars") { HelpName = "count", Description = $"How many plausible cars are drawn, {DoubtSettings.FewestCars} to {DoubtSettings.MostCars:#,0}; {DoubtSettings.UsualCars} when left out" };
     private readonly Option<string> _seed = new("--seed") { HelpName = "number", Description = "Seed of the draw, a whole number from 0; the same gives the same cars. 1 when left out" };
     private readonly Option<bool> _typical = new("--typical") { Description = "Also draw numbers without a ± from their usual doubt; done anyway when the file has no ±" };
@@ -62,12 +63,18 @@ internal sealed class DoubtCommand
 
         Targets.RefuseNameless(("--csv", parsed.GetValue(_csv)), ("--picture", parsed.GetValue(_picture)));
         (DoubtSettings settings, Shard shard) = Asked(parsed);
-        if (Findings.ReadAll(StandingCheck.Reader(ReadPurpose.Run), [file], overrides, _session) is not [var scenario])
+        StudyResult read = new StudyReader(StandingCheck.Reader(ReadPurpose.Run)).Read(file, overrides, []);
+        foreach (Diagnostic finding in read.Errors.Concat(read.Warnings))
+        {
+            _session.Error.WriteLine(finding.ToString());
+        }
+
+        if (read.Study is not { Scenario: var scenario } study)
         {
             return ExitCode.BadInput;
         }
 
-        AimSet aims = AimSet.Of(scenario.Aims, parsed.GetValue(_profile) is { } name ? AimProfiles.Find(name) : null, out string? problem) ?? throw new InputException(problem!);
+        AimSet aims = AimSet.Of(study.Aims, parsed.GetValue(_profile) is { } name ? AimProfiles.Find(name) : null, out string? problem) ?? throw new InputException(problem!);
         var plan = new DoubtPlan(scenario, aims, settings with { Tolerance = tolerance is null ? GridPlan.Tolerance : scenario.Run.Tolerance });
         OutputFile? picture = parsed.GetValue(_picture) is { } path ? OutputFile.Plan(path, PictureTarget.KindOf(path, null), [file]) : null;
         DoubtResult result = Run(plan, shard, parsed, picture is not null || parsed.GetValue(_json));
@@ -80,7 +87,7 @@ internal sealed class DoubtCommand
             _session.Error.WriteLine($"{(picture.Replaces ? "replaced" : "wrote")} {picture.Shown}");
         }
 
-        return result.Whole > 0 ? ExitCode.Done : ExitCode.Failed;
+        return result.Whole > 0 ? ExitCode.Done : StudyRuns.NoneDone(file, result.Failures.Count > 0 ? result.Failures[0].Reason : null, _session);
     }
 
     private DoubtResult Run(DoubtPlan plan, Shard shard, ParseResult parsed, bool wantsBands)

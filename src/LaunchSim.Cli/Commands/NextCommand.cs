@@ -21,6 +21,7 @@ internal sealed class NextCommand
     private readonly Option<string> _profile = new("--profile") { HelpName = string.Join('|', AimProfiles.All.Select(profile => profile.Name)), Description = $"What is wanted: {string.Join(", ", AimProfiles.All.Select(profile => $"{profile.Name} ({profile.Words})"))}. Aims in the file take the place of the profile's" };
     private readonly HelpOptions _help = new();
     private readonly Option<string> _picture = new("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw the score after each change, .png or .svg; an earlier picture there is replaced" };
+    private readonly Option<string> _csv = new("--csv") { HelpName = "path", CompletionSources = { FileOffers.Ending(".csv") }, Description = "Write every change with what it does to each aim, in SI units; an earlier table there is replaced" };
     private readonly Option<bool> _json = new("--json") { Description = "Print one JSON document, in SI units, in the place of the text" };
     private readonly Option<string[]> _set = Settings.Set();
     private readonly Option<string> _units = Settings.Units();
@@ -34,7 +35,7 @@ internal sealed class NextCommand
         _ = next._profile.AcceptOnlyFromAmong([.. AimProfiles.All.Select(profile => profile.Name)]);
         var command = new Command("next", "Try every single change among the file's choices, one step and two, and say which helps most")
         {
-            next._file, next._profile, next._help.Doubt, next._help.Cars, next._help.Typical, next._picture, next._json, next._set, next._units,
+            next._file, next._profile, next._help.Doubt, next._help.Cars, next._help.Typical, next._picture, next._csv, next._json, next._set, next._units,
         };
         command.SetAction(next.Invoke);
         return command;
@@ -55,12 +56,10 @@ internal sealed class NextCommand
         }
 
         Scenario scenario = study.Scenario;
-        OutputFile? picture = null;
-        if (parsed.GetValue(_picture) is { } path)
-        {
-            Targets.RefuseNameless(("--picture", path));
-            picture = OutputFile.Plan(path, PictureTarget.KindOf(path, null), [study.SourceFile, scenario.SourceFile]);
-        }
+        string[] inputs = [study.SourceFile, scenario.SourceFile];
+        Targets.RefuseNameless(("--picture", parsed.GetValue(_picture)), ("--csv", parsed.GetValue(_csv)));
+        OutputFile? picture = parsed.GetValue(_picture) is { } path ? OutputFile.Plan(path, PictureTarget.KindOf(path, null), inputs) : null;
+        OutputFile? csv = parsed.GetValue(_csv) is { } place ? OutputFile.Plan(place, OutputKind.Changes, inputs) : null;
 
         AimSet aims = AimSet.Of(study.Aims, parsed.GetValue(_profile) is { } name ? AimProfiles.Find(name) : null, out string? problem) ?? throw new InputException(problem!);
         IReadOnlyList<Variation> settings = study.Variations.Count > 0 ? study.Variations : VariationReader.OfChoices(scenario);
@@ -92,7 +91,8 @@ internal sealed class NextCommand
             _session.Output.Write(NextText.Of(result!, sure, scenario, readout, _session.Screen));
         }
 
+        StudyRuns.Write(csv, stream => NextCsv.Write(result!, stream), _session);
         StudyRuns.Write(picture, stream => PictureTarget.Write(StudyPictures.Next(result!, scenario, readout, $"{ProgramVersion.Name} {ProgramVersion.Text}"), picture!.Kind, stream), _session);
-        return result!.Score.Exists ? ExitCode.Done : ExitCode.Failed;
+        return result!.Score.Exists ? ExitCode.Done : StudyRuns.NotDone(study.SourceFile, result.Trouble, _session);
     }
 }

@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Text;
+using System.Text.Json;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Studies.Grids;
@@ -53,6 +55,61 @@ internal static class StudyRuns
                 ? string.Create(CultureInfo.InvariantCulture, $"interrupted; {run.Done} of {run.Count} rows are kept in `{RowFile.Unfinished(table)}`: the same command with --resume goes on from there")
                 : "interrupted; nothing of it is kept: with --csv FILE the rows would be, and --resume would go on from them");
         }
+    }
+
+    /// <summary>Tells what came of a part of a study, whose rows are all that there is of it.</summary>
+    /// <param name="request">What was asked for.</param>
+    /// <param name="run">The run.</param>
+    /// <param name="failed">How many launches did not come to their end.</param>
+    /// <param name="session">Where it is told.</param>
+    public static int Part(StudyRequest request, GridStudyRun run, long failed, Session session)
+    {
+        if (request.Json)
+        {
+            using var stream = new MemoryStream();
+            using (Utf8JsonWriter json = ResultJson.Writer(stream))
+            {
+                json.WriteStartObject();
+                ResultJson.Head(json, request.Study.Scenario);
+                json.WriteString("part", request.Shard.ToString());
+                json.WriteNumber("first_set_up", run.From);
+                json.WriteNumber("set_ups_run", run.Count);
+                json.WriteNumber("failed", failed);
+                json.WriteEndObject();
+            }
+
+            session.Output.Write(Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length) + "\n");
+        }
+        else
+        {
+            session.Output.Write(string.Create(CultureInfo.InvariantCulture, $"Part {request.Shard}: {run.Count} set-ups from {run.From} on, {failed} of which did not come to their end. Join all parts with `launchsim merge`; with --csv and --resume on the joined table the same command then tells the whole.\n"));
+        }
+
+        session.Output.Flush();
+        session.Error.WriteLine($"wrote {request.Csv}");
+        return ExitCode.Done;
+    }
+
+    /// <summary>Says on the error stream that no launch of a study came to its end.</summary>
+    /// <param name="file">The scenario.</param>
+    /// <param name="reason">Why the first one did not; null when it is not known.</param>
+    /// <param name="session">Where it is told.</param>
+    public static int NoneDone(string file, string? reason, Session session)
+    {
+        session.Output.Flush();
+        session.Error.WriteLine($"launchsim: {file}: no launch came to its end{(reason is null ? "; `launchsim run` says why" : $"; the first one {reason}")}");
+        return ExitCode.Failed;
+    }
+
+    /// <summary>Says on the error stream that the launch of the set-up as it stands did not come to its end.</summary>
+    /// <param name="file">The scenario.</param>
+    /// <param name="reason">Why not.</param>
+    /// <param name="session">Where it is told.</param>
+    public static int NotDone(string file, string? reason, Session session)
+    {
+        session.Output.Flush();
+        session.Error.WriteLine($"launchsim: {file}: the launch of the set-up as it stands {reason ?? "did not come to its end"}");
+        return ExitCode.Failed;
     }
 
     /// <summary>Plans the picture of a study.</summary>

@@ -57,7 +57,7 @@ internal sealed class SweepCommand
         StudyRuns.Run(run, request.Threads, tally.Take, _session);
         if (!request.Shard.IsWhole)
         {
-            return Part(request, run, tally);
+            return StudyRuns.Part(request, run, tally.Failed, _session);
         }
 
         tally.Present ??= GridRunner.Present(plan, _session.Cancellation);
@@ -75,15 +75,7 @@ internal sealed class SweepCommand
         Wrote(run);
         Write(parquet, stream => GridParquet.Write(plan, run.Rows(), Program, stream, _session.Cancellation));
         Write(picture, stream => PictureTarget.Write(SweepPicture.Of(tally, run.Rows(), Program), picture!.Kind, stream));
-        return tally.Failed == tally.Count ? ExitCode.Failed : ExitCode.Done;
-    }
-
-    private int Part(StudyRequest request, GridStudyRun run, SweepTally tally)
-    {
-        _session.Output.Write(string.Create(CultureInfo.InvariantCulture, $"Part {request.Shard}: set-ups {run.From} to {run.To - 1} of {tally.Plan.Grid.Count}, {tally.Failed} of which did not come to their end. Join all parts with `launchsim merge`.\n"));
-        _session.Output.Flush();
-        Wrote(run);
-        return ExitCode.Done;
+        return tally.Failed == tally.Count ? StudyRuns.NoneDone(request.Study.SourceFile, null, _session) : ExitCode.Done;
     }
 
     private static OutputFile? Picture(string? path, StudyRequest request, GridPlan plan)

@@ -14,6 +14,9 @@ public sealed record NextResult
     /// <summary>Its score.</summary>
     public required AimScore Score { get; init; }
 
+    /// <summary>Why its launch did not come to its end; null when it did.</summary>
+    public string? Trouble { get; init; }
+
     /// <summary>Whether the settings are usual ones that were offered, for want of <c>choices</c> in the file.</summary>
     public required bool IsOffered { get; init; }
 

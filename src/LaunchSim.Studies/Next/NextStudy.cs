@@ -53,6 +53,7 @@ public static class NextStudy
             Aims = aims,
             Now = now.Figures,
             Score = now.Score,
+            Trouble = now.Trouble,
             IsOffered = isOffered,
             Singles = singles,
             Pairs = [.. results.Skip(1 + changes.Count).Where(pair => pair.Trouble is null && pair.Score.IsNoticeablyBetterThan(best)).OrderBy(pair => pair.Score).Take(ShownPairs)],

@@ -85,6 +85,7 @@ internal static class OrderedBlocks
         {
             for (long block = 0; block < blocks; block++)
             {
+                stop.Token.ThrowIfCancellationRequested();
                 TResult[]? results;
                 while ((results = Volatile.Read(ref done[block % ahead])) is null)
                 {

@@ -121,4 +121,21 @@ public class DoubtCommandTests
         Assert.Equal(ExitCode.Interrupted, printed.Code);
         Assert.DoesNotContain("cars.csv", folder.Names());
     }
+
+    [Fact]
+    public void Doubt_InPartsThatAreJoined_WritesTheBytesOfOneRun()
+    {
+        using var folder = new Folder();
+        string[] command = ["doubt", Files.DoorCar, "--cars", "50", "--set", "run.duration=0.3 s"];
+        Assert.Equal(ExitCode.Done, Printed.By([.. command, "--csv", folder.Path("whole.csv")]).Code);
+        foreach (int part in (int[])[1, 2, 3])
+        {
+            Assert.Equal(ExitCode.Done, Printed.By([.. command, "--csv", folder.Path($"{part}.csv"), "--shard", $"{part}/3"]).Code);
+        }
+
+        Assert.Equal(ExitCode.Done, Printed.By("merge", folder.Path("3.csv"), folder.Path("1.csv"), folder.Path("2.csv"), "--out", folder.Path("joined.csv")).Code);
+
+        Assert.Equal(File.ReadAllBytes(folder.Path("whole.csv")), File.ReadAllBytes(folder.Path("joined.csv")));
+        Assert.Equal(Printed.By([.. command, "--csv", folder.Path("whole.csv"), "--resume"]).Output, Printed.By([.. command, "--csv", folder.Path("joined.csv"), "--resume"]).Output);
+    }
 }

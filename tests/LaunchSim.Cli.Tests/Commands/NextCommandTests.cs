@@ -56,4 +56,19 @@ public class NextCommandTests
 
     [Fact]
     public void Next_PartOfACar_IsRefused() => Printed.By("next", Files.Test("part")).IsRefused();
+
+    [Fact]
+    public void Next_WithCsv_WritesEveryChange()
+    {
+        using var folder = new Folder();
+
+        Printed printed = Printed.By("next", Files.DoorCar, "--csv", folder.Path("n.csv"));
+
+        string[] lines = File.ReadAllLines(folder.Path("n.csv"));
+        Assert.Equal(ExitCode.Done, printed.Code);
+        Assert.StartsWith("change,steps,minutes,helps,score_points,", lines[0], StringComparison.Ordinal);
+        Assert.StartsWith("as it stands,", lines[1], StringComparison.Ordinal);
+        Assert.Contains(lines, line => line.StartsWith("rear.damper.extension.set=4,-2,1,yes,", StringComparison.Ordinal));
+        Assert.All(lines, line => Assert.Equal(lines[0].Count(c => c == ','), line.Count(c => c == ',')));
+    }
 }

@@ -69,14 +69,23 @@ internal sealed class CaseMaker(Sources sources)
             arguments.AddRange(["--set", $"{set.Path}={set.Value}"]);
         }
 
+        if (command.IsStudy)
+        {
+            // A hundred launches of a minute each would say no more than a hundred short ones.
+            arguments.AddRange(["--set", "run.duration=0.2 s"]);
+        }
+
         if (spoilt > 92 || (files == 0 && dice.Chance(0.3)))
         {
             arguments.Insert(dice.Below(arguments.Count + 1), dice.Pick(OddArguments));
             draft.Note("an odd argument");
         }
 
-        return new FuzzCase { Seed = seed, Command = command.Name, Arguments = arguments, Files = [.. draft.Files], Steps = draft.Steps, IsWild = draft.IsWild };
+        return new FuzzCase { Seed = seed, Command = command.Name, Arguments = arguments, Files = [.. draft.Files], Steps = draft.Steps, IsWild = draft.IsWild, Patience = command.IsStudy ? StudyPatience : 1 };
     }
+
+    // How many times longer a study may take than a single launch.
+    private const int StudyPatience = 6;
 
     private static void Add(FuzzOption option, Draft draft, List<string> arguments, bool odd)
     {

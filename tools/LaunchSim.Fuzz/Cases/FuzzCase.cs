@@ -12,6 +12,9 @@ internal sealed record FuzzCase
     /// <summary>The command under which it is counted.</summary>
     public required string Command { get; init; }
 
+    /// <summary>How many times longer than others it may take.</summary>
+    public int Patience { get; init; } = 1;
+
     /// <summary>What comes after the program's name.</summary>
     public required IReadOnlyList<string> Arguments { get; init; }
 

@@ -11,6 +11,9 @@ internal sealed record FuzzCommand(string Name, int Weight, Func<Dice, int> File
 {
     /// <summary>An argument that is no scenario file; null for none.</summary>
     public Func<Draft, string>? Argument { get; init; }
+
+    /// <summary>Whether it runs many launches: they are kept short, and it may take as many times longer.</summary>
+    public bool IsStudy { get; init; }
 }
 
 /// <summary>An option of a command.</summary>

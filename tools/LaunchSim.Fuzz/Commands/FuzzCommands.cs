@@ -70,17 +70,24 @@ internal static class FuzzCommands
             Doubt,
             FewCars,
             Typical,
-            OptionValues.Set),
-        new("best", 2, _ => 1, [.. Grid, Picture(0.05)]),
+            OptionValues.Set)
+        {
+            IsStudy = true,
+        },
+        new("best", 2, _ => 1, [.. Grid, Picture(0.05)]) { IsStudy = true },
         new("next", 2, _ => 1,
             Json,
+            Csv,
             Units,
             Profile,
             Doubt,
             FewCars,
             Typical,
             Picture(0.05),
-            OptionValues.Set),
+            OptionValues.Set)
+        {
+            IsStudy = true,
+        },
         new("doubt", 2, _ => 1,
             new("--cars", 1, _ => "50", OptionValues.OddNumber),
             new("--seed", 0.3, draft => draft.Dice.Pick(["0", "1", "9223372036854775807"]), OptionValues.OddNumber),
@@ -94,7 +101,10 @@ internal static class FuzzCommands
             Picture(0.1),
             Json,
             Units,
-            OptionValues.Set),
+            OptionValues.Set)
+        {
+            IsStudy = true,
+        },
         new("check", 3, _ => 1,
             Picture(0.1),
             Units,
@@ -108,7 +118,7 @@ internal static class FuzzCommands
             Charts(0.02),
             Format,
             OptionValues.Set),
-        new("sweep", 3, _ => 1, [.. Grid, new FuzzOption("--figure", 0.2, draft => draft.Dice.Pick(["hit_n", "rise_lag_s", "separation_peak_m"]), draft => draft.Dice.Pick(["", "hit", "rise_lag"])), Picture(0.05)]),
+        new("sweep", 3, _ => 1, [.. Grid, new FuzzOption("--figure", 0.2, draft => draft.Dice.Pick(["hit_n", "rise_lag_s", "separation_peak_m"]), draft => draft.Dice.Pick(["", "hit", "rise_lag"])), Picture(0.05)]) { IsStudy = true },
         new("merge", 1, _ => 0,
             new FuzzOption("--out", 0.9, draft => OptionValues.NewFile(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv")))
         {
