@@ -123,7 +123,7 @@ public sealed class Scenario
         {
             if (!BoundEdit.TryPut(values, edit))
             {
-                return With(edits.Select(one => (one.Path, one.Value)));
+                return With(edits.Select(one => (one.Path, Doubted(one))));
             }
         }
 
@@ -133,6 +133,10 @@ public sealed class Scenario
         // The places of what was put in are told by reading it: only who is refused pays for that.
         return read.Errors.Count > 0 ? With(edits.Select(edit => (edit.Path, edit.Value))) : read;
     }
+
+    // What goes through the tree keeps the doubt of what stood there, too.
+    private string Doubted(ScenarioEdit edit) =>
+        edit.Quantity is { } quantity && ScenarioParts.Quantity(_values, edit.Target) is { } before && before.Count == quantity.Count ? quantity.DoubtedLike(before).ToString() : edit.Value;
 
     /// <summary>The value at a path as it was written: a number, a row, or a point with its two numbers.</summary>
     /// <param name="path">Such as <c>rear.spring.rate</c>, <c>rear.linkage.upper.body.up</c> or <c>rear.damper.extension.clicks.6</c>; of a bracket the hole in use.</param>

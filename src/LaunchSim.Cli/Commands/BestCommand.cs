@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Text;
 using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
@@ -55,6 +56,11 @@ internal sealed class BestCommand
         bool isWhole = plan.Grid.Size <= (request.Budget ?? UsualBudget);
         if (!isWhole && (request.Csv is not null || request.Parquet is not null || plan.Grid.Size > long.MaxValue))
         {
+            if (plan.Grid.Size <= long.MaxValue && request.Shard.IsWhole)
+            {
+                throw new InputException($"{(request.Csv is null ? "--parquet" : "--csv")}: found {plan.Grid.Size.ToString("#,0", CultureInfo.InvariantCulture)} set-ups, more than the budget of {(request.Budget ?? UsualBudget).ToString("#,0", CultureInfo.InvariantCulture)} launches: such a grid is searched, and a search has no table of all rows. Allow all of it by --budget, or leave the table out");
+            }
+
             request.RefuseBeyondBudget(plan, UsualBudget, _session.Cancellation);
         }
 

@@ -89,7 +89,7 @@ internal static class BestJson
 
         json.WriteEndObject();
         json.Score("score", row.Score);
-        json.Parts(plan.Aims, row.Figures.AsSpan(0, plan.Aims.Keys.Count));
+        json.Parts(plan.Aims, row.Held.AsSpan(0, plan.Aims.Keys.Count));
         json.WriteStartObject("figures");
         for (int i = 0; i < plan.Figures.Count; i++)
         {

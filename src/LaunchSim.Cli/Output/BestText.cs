@@ -34,7 +34,7 @@ internal static class BestText
                 _ = page.Line("* the set-up as it stands", 2);
             }
 
-            _ = page.Line("Next door is the worst of what one value up or down of one setting gives; a set-up is called fragile when that fails, breaks a limit that it keeps, or is 2 points worse.", 2)
+            _ = page.Line("Next door is the worst of what one value up or down of one setting gives, holes and other names left out; a set-up is called fragile when that fails, breaks a limit that it keeps, or is 2 points worse.", 2)
                 .Line(BestWords.Flatness(result), 2);
             Front(page, "What the rise lag costs in load unrest", result, result.LagAgainstUnrest, "load_unrest_n", readout);
             Front(page, "What the rise lag costs in separation", result, result.LagAgainstSeparation, "separation_peak_m", readout);
@@ -65,7 +65,7 @@ internal static class BestText
             string mark = row.SetUp == plan.Grid.Present ? "*" : "";
             table.Add([
                 $"{mark}{i + 1}", AimWords.Score(row.Score), .. Values(plan.Grid, row.SetUp),
-                .. plan.Aims.Parts(row.Figures.AsSpan(0, plan.Aims.Keys.Count)).Select(part => AimWords.Cell(part.Aim, part.Value, readout)), BestWords.NextDoor(result.Best[i]),
+                .. plan.Aims.Parts(row.Held.AsSpan(0, plan.Aims.Keys.Count)).Select(part => AimWords.Cell(part.Aim, part.Value, readout)), BestWords.NextDoor(result.Best[i]),
             ]);
         }
 
@@ -85,7 +85,7 @@ internal static class BestText
         int Place(string name) => plan.Figures.TakeWhile(figure => figure != name).Count();
         string Cell(GridRow row, string name)
         {
-            (string number, string unit) = FigureFormat.Of(Definition(name), row.Figures[Place(name)], readout);
+            (string number, string unit) = FigureFormat.Of(Definition(name), row.Held[Place(name)], readout);
             return $"{number} {unit}".TrimEnd();
         }
 
@@ -94,11 +94,11 @@ internal static class BestText
         _ = table.Named(["rise lag", Definition(key).Name.Split(',')[0].ToLowerInvariant(), "score", .. names]);
         foreach (GridRow row in Spread(members))
         {
-            table.Add([Readout.Lag.Text(row.Figures[Place("rise_lag_s")]), Cell(row, key), AimWords.Score(row.Score), .. Values(plan.Grid, row.SetUp)]);
+            table.Add([Readout.Lag.Text(row.Held[Place("rise_lag_s")]), Cell(row, key), AimWords.Score(row.Score), .. Values(plan.Grid, row.SetUp)]);
         }
 
         _ = page.Blank().Heading(title).Table(table, 2)
-            .Line(members.Count == 1 ? "One set-up beats all others in both." : $"Of these {members.Count} none is beaten in both by any set-up that was run{(members.Count > ShownOfFront ? $"; {ShownOfFront} are shown, evenly" : "")}.", 2);
+            .Line(members.Count == 1 ? "One set-up beats all others in both." : $"Of these {members.Count} none is beaten in both by any set-up that was run, keeps all limits and does not slip for longer than is wanted{(members.Count > ShownOfFront ? $"; {ShownOfFront} are shown, evenly" : "")}.", 2);
     }
 
     private static IEnumerable<GridRow> Spread(IReadOnlyList<GridRow> members) => members.Count <= ShownOfFront ? members

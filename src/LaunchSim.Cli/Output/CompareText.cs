@@ -56,7 +56,7 @@ internal static class CompareText
     {
         string time = comparison.Settings.Duration is { } duration ? $"for {Readout.Time.Text(duration)}, the shortest that a file asks for" : "up to the last mark";
         string marks = comparison.Settings.Marks.Count == 0 ? "" : $" and marks ({string.Join(", ", comparison.Settings.Marks.Select(readout.Distance.Text))})";
-        return $"The files ask for different runs; all were run {time}, with the rollout{marks} of A.";
+        return $"The files ask for different runs; all were run {time}, with the rollout{marks} of A. What would come later counts in no aim and no figure here; --set \"run.duration=…\" runs all for as long as you say.";
     }
 
     private static void Stopped(Page page, Comparison comparison)

@@ -64,8 +64,8 @@ internal static class NextText
         result.Aims.Parts(figures).Select(part => AimWords.Cell(part.Aim, part.Value, readout));
 
     private static string Gain(AimScore now, AimScore then) => !now.Exists || !then.Exists ? ""
-        : then.Beyond > now.Beyond ? "breaks a limit" : then.Beyond < now.Beyond ? "keeps a limit"
-        : (now.Points - then.Points).ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture);
+        : now.KeepsLimits != then.KeepsLimits ? then.KeepsLimits ? "keeps a limit" : "breaks a limit"
+        : (now.Total - then.Total).ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture);
 
     private static void Bars(Page page, NextResult result, Scenario scenario, Readout readout)
     {
@@ -117,7 +117,7 @@ internal static class NextText
 
     private static void Slope(Page page, NextResult result, Scenario scenario)
     {
-        List<NextChange> apart = [.. result.Singles.Where(change => change.HasSlope && change.Trouble is null)];
+        List<NextChange> apart = [.. result.Singles.Concat(result.Pairs).Where(change => change.HasSlope && change.Trouble is null)];
         if (apart.Count == 0)
         {
             return;

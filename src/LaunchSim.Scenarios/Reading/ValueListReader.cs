@@ -92,7 +92,8 @@ internal sealed class ValueListReader(BoundValues values, Findings findings, str
         Quantity? quantity = QuantityReader.Read(QuantityText.Read(plain), kind, out QuantityProblem? problem);
         if (quantity is null)
         {
-            findings.Error(node.PlaceOf(problem!.At), path.Text, problem.Found, shape, problem.Mend);
+            // What is found in a range is told of the range as it was written.
+            findings.Error(node.PlaceOf(range ? 0 : problem!.At), path.Text, range ? Shown.Quoted(text) : problem!.Found, shape, range ? $"as in 14 to 18 by 0.5 psi; {problem!.Mend.Replace("    ", " … ", StringComparison.Ordinal)}" : problem!.Mend);
             return null;
         }
 

@@ -195,6 +195,11 @@ public static class VariationReader
             return IndexOf(edits, edit => edit.Value == word);
         }
 
+        if (ScenarioParts.Quantity(scenario.Values, path) is null && path is { Tail: PathTail.Whole, Key.LeftOut: "0" })
+        {
+            return IndexOf(edits, edit => edit.Quantity!.Si() == 0);
+        }
+
         return ScenarioParts.Quantity(scenario.Values, path) is { } now ? IndexOf(edits, edit => Math.Abs(edit.Quantity!.Si() - now.Si()) <= 1e-9 * Math.Max(Math.Abs(now.Si()), Math.Abs(edit.Quantity.Si()))) : -1;
     }
 

@@ -15,7 +15,7 @@ public readonly record struct AimPart(Aim Aim, double Value, double Points)
 
 /// <summary>
 /// How far a launch is from what is wanted: the sum over the aims of weight times points, and apart from it the points
-/// beyond the limits. Smaller is better; limits come first. 0 is all that was asked for.
+/// beyond the limits. Smaller is better; what breaks a limit comes after all that does not. 0 is all that was asked for.
 /// </summary>
 /// <param name="Points">Σ weight · points over the aims that are no limits.</param>
 /// <param name="Beyond">Σ points over the limits.</param>
@@ -28,20 +28,23 @@ public readonly record struct AimScore(double Points, double Beyond) : IComparab
     public bool Exists => double.IsFinite(Points);
 
     /// <summary>Whether all limits are kept.</summary>
-    public bool KeepsLimits => Beyond == 0;
+    public bool KeepsLimits => Beyond <= Rounding;
+
+    /// <summary>All points together, those beyond limits included: what ranks two that both keep the limits, or both do not.</summary>
+    public double Total => Points + Beyond;
 
     /// <summary>
-    /// Whether it is better than another by so much that one would notice: it keeps the limits better, or as well and has
-    /// fewer points by more than <see cref="Next.NextResult.Noticeable"/>.
+    /// Whether it is better than another by so much that one would notice: it keeps the limits where the other does not, or
+    /// both do or do not and it has fewer points by more than <see cref="Next.NextResult.Noticeable"/>.
     /// </summary>
     /// <param name="other">The other.</param>
     public bool IsNoticeablyBetterThan(AimScore other) =>
-        Beyond < other.Beyond - Rounding || (Beyond <= other.Beyond + Rounding && Points < other.Points - Next.NextResult.Noticeable);
+        KeepsLimits != other.KeepsLimits ? KeepsLimits : Total < other.Total - Next.NextResult.Noticeable;
 
     private const double Rounding = 1e-9;
 
     /// <inheritdoc/>
-    public int CompareTo(AimScore other) => Beyond != other.Beyond ? Beyond.CompareTo(other.Beyond) : Points.CompareTo(other.Points);
+    public int CompareTo(AimScore other) => KeepsLimits != other.KeepsLimits ? (KeepsLimits ? -1 : 1) : Total.CompareTo(other.Total);
 
     /// <summary>Whether one is better than another.</summary>
     public static bool operator <(AimScore left, AimScore right) => left.CompareTo(right) < 0;

@@ -65,7 +65,7 @@ public static class AimWords
     /// <summary>A score in points, with the limits that are broken.</summary>
     /// <param name="score">The score.</param>
     public static string Score(AimScore score) => !score.Exists ? "none"
-        : score.KeepsLimits ? Points(score.Points) : $"{Points(score.Points)}, {Points(score.Beyond)} beyond limits";
+        : score.KeepsLimits ? Points(score.Points) : $"{Points(score.Points)} (+{Points(score.Beyond)} beyond limits)";
 
     /// <summary>Points with the digits that they are worth.</summary>
     /// <param name="points">The points.</param>

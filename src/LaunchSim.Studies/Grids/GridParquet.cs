@@ -60,6 +60,10 @@ public static class GridParquet
                 {
                     await Numbers(row => row.WithSlope.Points).ConfigureAwait(false);
                     await Numbers(row => row.WithSlope.Beyond).ConfigureAwait(false);
+                    for (int i = 0; i < plan.Figures.Count; i++)
+                    {
+                        await Numbers(row => row.Held[i]).ConfigureAwait(false);
+                    }
                 }
 
                 await one.WriteAsync(fields[at], group.Select(row => row.Trouble).ToArray()!).ConfigureAwait(false);

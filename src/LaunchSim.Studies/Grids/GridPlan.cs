@@ -51,7 +51,7 @@ public sealed record GridPlan
     }
 
     /// <summary>Whether what is varied touches a pressure with a grip slope: then set-ups are ranked with the grip held.</summary>
-    public bool HoldsGrip => Grid.Variations.Any(variation => variation.Path.Contains(".pressure.", StringComparison.Ordinal));
+    public bool HoldsGrip => Grid.Variations.Any(variation => variation.Path.EndsWith(".pressure.set", StringComparison.Ordinal));
 
     /// <summary>What decides the content of the table.</summary>
     /// <param name="kind">What kind of study it is.</param>

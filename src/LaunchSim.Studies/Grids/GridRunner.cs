@@ -61,12 +61,15 @@ public static class GridRunner
         string? trouble = worker.Run(scenario, edits, figures, cancellation);
         int aims = plan.Aims.Keys.Count;
         AimScore score = trouble is null ? plan.Aims.Score(figures.AsSpan(0, aims)) : AimScore.None, held = score;
+        double[]? again = null;
         if (trouble is null && plan.HoldsGrip && scenario.With(edits, putsTogether: false).Scenario?.Car is { } changed && scenario.Car is { } now && GripHeld.Matters(now, changed))
         {
-            double[] again = new double[figures.Length];
-            held = worker.Run(GripHeld.Of(now, changed), again, cancellation) is null ? plan.Aims.Score(again.AsSpan(0, aims)) : AimScore.None;
+            again = new double[figures.Length];
+            string? heldTrouble = worker.Run(GripHeld.Of(now, changed), again, cancellation);
+            trouble = heldTrouble is null ? null : $"with the grip of the present pressures: {heldTrouble}";
+            held = heldTrouble is null ? plan.Aims.Score(again.AsSpan(0, aims)) : AimScore.None;
         }
 
-        return new GridRow(setUp, figures, held, score, trouble);
+        return new GridRow(setUp, figures, held, score, trouble, again);
     }
 }

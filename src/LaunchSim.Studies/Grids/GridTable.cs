@@ -12,6 +12,9 @@ namespace LaunchSim.Studies.Grids;
 /// </summary>
 public static class GridTable
 {
+    // Ends the names of figures with the grip of the present pressures.
+    private const string HeldSuffix = "_grip_held";
+
     private static readonly CsvConfiguration Format = new(CultureInfo.InvariantCulture) { NewLine = "\n", HasHeaderRecord = false };
 
     /// <summary>The names of the columns.</summary>
@@ -22,7 +25,7 @@ public static class GridTable
         return
         [
             "set_up", .. plan.Grid.Variations.Select(variation => OneLine(variation.Path)), .. plan.Figures,
-            "score_points", "beyond_limits_points", .. plan.HoldsGrip ? ["score_with_grip_slope_points", "beyond_limits_with_grip_slope_points"] : Array.Empty<string>(), "trouble",
+            "score_points", "beyond_limits_points", .. plan.HoldsGrip ? ["score_with_grip_slope_points", "beyond_limits_with_grip_slope_points", .. plan.Figures.Select(figure => figure + HeldSuffix)] : Array.Empty<string>(), "trouble",
         ];
     }
 
@@ -68,6 +71,10 @@ public static class GridTable
             if (plan.HoldsGrip)
             {
                 Score(csv, row.WithSlope);
+                foreach (double figure in row.Held)
+                {
+                    csv.WriteField(Number(figure));
+                }
             }
 
             csv.WriteField(row.Trouble is null ? "" : OneLine(row.Trouble));
@@ -119,8 +126,18 @@ public static class GridTable
                 figures[i] = Number(csv[first + i]);
             }
 
+            double[]? held = null;
+            if (plan.HoldsGrip)
+            {
+                held = new double[figures.Length];
+                for (int i = 0; i < held.Length; i++)
+                {
+                    held[i] = Number(csv[score + 4 + i]);
+                }
+            }
+
             var own = Score(csv, score);
-            yield return new GridRow(setUp, figures, own, plan.HoldsGrip ? Score(csv, score + 2) : own, csv[columns - 1] is { Length: > 0 } trouble ? trouble : null);
+            yield return new GridRow(setUp, figures, own, plan.HoldsGrip ? Score(csv, score + 2) : own, csv[columns - 1] is { Length: > 0 } trouble ? trouble : null, held);
         }
     }
 

@@ -87,10 +87,16 @@ public sealed class SetUpGrid
 
     /// <summary>The set-ups next door: one setting one value up or down.</summary>
     /// <param name="setUp">The set-up's number.</param>
-    public IEnumerable<long> Neighbours(long setUp)
+    /// <param name="scalesOnly">Whether only settings that are numbers count: nobody slips into another hole by mistake.</param>
+    public IEnumerable<long> Neighbours(long setUp, bool scalesOnly = false)
     {
         for (int i = 0; i < Variations.Count; i++)
         {
+            if (scalesOnly && !Variations[i].IsScale)
+            {
+                continue;
+            }
+
             int place = Place(setUp, i);
             if (place > 0)
             {

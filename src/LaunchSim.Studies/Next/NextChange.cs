@@ -23,7 +23,7 @@ public sealed record NextChange
     /// <summary>The changed scenario; null when it is refused.</summary>
     public required Scenario? Scenario { get; init; }
 
-    /// <summary>The figures in the order of the aims' keys; not a number where there is none.</summary>
+    /// <summary>The figures in the order of the aims' keys, with the grip of the present pressures; not a number where there is none.</summary>
     public required double[] Figures { get; init; }
 
     /// <summary>The score with the grip of the present pressures: what changes are ranked by.</summary>

@@ -140,8 +140,9 @@ public static class NextStudy
         AimScore score = trouble is null ? aims.Score(figures) : AimScore.None, held = score;
         if (trouble is null && scenario.Car is { } now && GripHeld.Matters(now, car))
         {
-            double[] again = new double[figures.Length];
-            held = worker.Run(GripHeld.Of(now, car), again, cancellation) is null ? aims.Score(again) : AimScore.None;
+            string? heldTrouble = worker.Run(GripHeld.Of(now, car), figures, cancellation);
+            trouble = heldTrouble is null ? null : $"with the grip of the present pressures: {heldTrouble}";
+            held = heldTrouble is null ? aims.Score(figures) : AimScore.None;
         }
 
         return new NextChange { Changes = changes, Scenario = changed, Figures = figures, Score = held, WithSlope = score, Trouble = trouble };

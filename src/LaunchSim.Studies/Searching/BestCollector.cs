@@ -22,8 +22,8 @@ public sealed class BestCollector
         ArgumentNullException.ThrowIfNull(plan);
         _plan = plan;
         int lag = Place(Lag), unrest = Place(Unrest), separation = Place(Separation);
-        _unrest = new Front(row => Math.Abs(row.Figures[lag]), row => row.Figures[unrest]);
-        _separation = new Front(row => Math.Abs(row.Figures[lag]), row => row.Figures[separation]);
+        _unrest = new Front(row => Math.Abs(row.Held[lag]), row => row.Held[unrest]);
+        _separation = new Front(row => Math.Abs(row.Held[lag]), row => row.Held[separation]);
         if (isWhole)
         {
             _all = new AimScore[plan.Grid.Count];
@@ -89,8 +89,12 @@ public sealed class BestCollector
             _scores![row.SetUp] = row.Score;
         }
 
-        _unrest.Add(row);
-        _separation.Add(row);
+        if (IsUsable(row))
+        {
+            _unrest.Add(row);
+            _separation.Add(row);
+        }
+
         Rank(row);
     }
 
@@ -111,6 +115,26 @@ public sealed class BestCollector
         LagAgainstSeparation = _separation.Members,
         Top = _best.Count == 0 ? null : FlatTop.Of(_plan.Grid, _all is not null ? Numbered(_all) : _scores!, _best[0].Score),
     };
+
+    // A car that breaks a limit or spins is no price that anybody pays for a smaller lag.
+    private bool IsUsable(GridRow row)
+    {
+        if (row.Trouble is not null || !row.Score.KeepsLimits)
+        {
+            return false;
+        }
+
+        ReadOnlySpan<double> figures = row.Held.AsSpan(0, _plan.Aims.Keys.Count);
+        for (int i = 0; i < _plan.Aims.Aims.Count; i++)
+        {
+            if (_plan.Aims.Aims[i].Subject.Name == "slip_past_peak" && _plan.Aims.Aims[i].PointsOf(_plan.Aims.Value(i, figures)) > 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     private static IEnumerable<KeyValuePair<long, AimScore>> Numbered(AimScore[] scores)
     {
@@ -148,7 +172,7 @@ public sealed class BestCollector
         AimScore worst = row.Score;
         long? where = null;
         int known = 0, all = 0;
-        foreach (long neighbour in _plan.Grid.Neighbours(row.SetUp))
+        foreach (long neighbour in _plan.Grid.Neighbours(row.SetUp, scalesOnly: true))
         {
             all++;
             if (Score(neighbour) is not { } score)

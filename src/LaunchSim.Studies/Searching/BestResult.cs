@@ -24,7 +24,7 @@ public sealed record BestResult
     /// <summary>The best, at most ten, best first; none when no launch came to its end.</summary>
     public required IReadOnlyList<RankedSetUp> Best { get; init; }
 
-    /// <summary>The set-ups that none beats both in the size of the rise lag and in load unrest.</summary>
+    /// <summary>The set-ups that none beats both in the size of the rise lag and in load unrest, of those that keep all limits and do not slip for longer than is wanted.</summary>
     public required IReadOnlyList<GridRow> LagAgainstUnrest { get; init; }
 
     /// <summary>The same for the size of the rise lag and the largest separation.</summary>
@@ -47,10 +47,10 @@ public sealed record RankedSetUp(GridRow Row, NextDoor NextDoor)
     /// <see cref="Bad"/> points more.
     /// </summary>
     public bool IsFragile => NextDoor.Worst is not null
-        && (!NextDoor.WorstScore.Exists || NextDoor.WorstScore.Beyond > Row.Score.Beyond || NextDoor.WorstScore.Points > Row.Score.Points + Bad);
+        && (!NextDoor.WorstScore.Exists || (Row.Score.KeepsLimits && !NextDoor.WorstScore.KeepsLimits) || NextDoor.WorstScore.Total > Row.Score.Total + Bad);
 }
 
-/// <summary>The set-ups with one setting one value up or down.</summary>
+/// <summary>The set-ups with one setting that is a number one value up or down.</summary>
 /// <param name="Count">How many there are.</param>
 /// <param name="Known">How many of them were run.</param>
 /// <param name="Worst">The worst of these; null when none was run.</param>

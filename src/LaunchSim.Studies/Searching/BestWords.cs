@@ -36,7 +36,7 @@ public static class BestWords
     {
         ArgumentNullException.ThrowIfNull(setUp);
         return setUp.NextDoor.Count == 0 ? "nothing" : setUp.NextDoor.Worst is null ? "not run"
-            : !setUp.NextDoor.WorstScore.Exists ? "fragile: fails" : $"{(setUp.IsFragile ? "fragile: " : "")}{AimWords.Score(setUp.NextDoor.WorstScore)}";
+            : $"{(setUp.IsFragile ? "fragile: " : "")}{(setUp.NextDoor.WorstScore.Exists ? AimWords.Score(setUp.NextDoor.WorstScore) : "fails")}{(setUp.NextDoor.Known < setUp.NextDoor.Count ? $" ({setUp.NextDoor.Known} of {setUp.NextDoor.Count} run)" : "")}";
     }
 
     /// <summary>How flat the top is, a sentence.</summary>

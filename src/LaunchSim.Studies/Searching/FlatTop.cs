@@ -18,7 +18,7 @@ public sealed record FlatTop(double Within, long Count, IReadOnlyList<IReadOnlyL
         SortedSet<int>[] values = [.. grid.Variations.Select(_ => new SortedSet<int>())];
         foreach ((long setUp, AimScore score) in scores)
         {
-            if (score.Exists && score.Beyond <= best.Beyond && score.Points <= best.Points + Usual)
+            if (score.Exists && score.KeepsLimits == best.KeepsLimits && score.Total <= best.Total + Usual)
             {
                 count++;
                 for (int i = 0; i < values.Length; i++)

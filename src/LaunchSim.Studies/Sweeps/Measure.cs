@@ -34,7 +34,7 @@ public sealed record Measure(string Key, string Words, Scale Scale, Func<GridRow
         var score = new Measure("score", "the score", AimNumbers.Score, row => row.Score.Exists ? row.Score.Points : double.NaN);
         if (figures.Count == 0)
         {
-            return [.. plan.Aims.Aims.Select((aim, i) => new Measure(aim.Subject.Name, aim.Subject.Words, AimNumbers.ScaleOf(aim.Subject, readout), row => plan.Aims.Value(i, row.Figures.AsSpan(0, aims))) { Aim = aim }), score];
+            return [.. plan.Aims.Aims.Select((aim, i) => new Measure(aim.Subject.Name, aim.Subject.Words, AimNumbers.ScaleOf(aim.Subject, readout), row => plan.Aims.Value(i, row.Held.AsSpan(0, aims))) { Aim = aim }), score];
         }
 
         var catalog = FigureCatalog.For(plan.Settings.Marks.Count);
@@ -43,7 +43,7 @@ public sealed record Measure(string Key, string Words, Scale Scale, Func<GridRow
         {
             FigureDefinition figure = catalog.TryFind(key, out int index) ? catalog.Definitions[index] : throw new ArgumentException($"There is no figure {key}.", nameof(figures));
             int column = columns.IndexOf(key);
-            return new Measure(key, $"the {Inside(figure.Name)}", FigureFormat.ScaleOf(figure, readout), row => row.Figures[column]);
+            return new Measure(key, $"the {Inside(figure.Name)}", FigureFormat.ScaleOf(figure, readout), row => row.Held[column]);
         }), score];
     }
 

@@ -43,14 +43,14 @@ public static class SweepConclusion
         if (tally.BeyondLimits > 0)
         {
             string limits = string.Join(", ", tally.Plan.Aims.Aims.Where(aim => aim.IsLimit).Select(aim => aim.Subject.Words));
-            notes.Add(tally.BeyondLimits == tally.Count - tally.Failed ? $"Every set-up breaks a limit ({limits}); they are ranked by how far they are beyond it."
+            notes.Add(tally.BeyondLimits == tally.Count - tally.Failed ? $"Every set-up breaks a limit ({limits}); they are ranked by score and points beyond it together."
                 : tally.BeyondLimits == 1 ? $"One set-up breaks a limit ({limits}) and is ranked after all that do not."
                 : $"{Count(tally.BeyondLimits)} set-ups break a limit ({limits}) and are ranked after all that do not.");
         }
 
         if (tally.Plan.HoldsGrip)
         {
-            notes.Add("Scores are with the grip of the present pressures: what an entered grip-for-pressure slope adds to them is in the table, and does not rank.");
+            notes.Add("All of it is with the grip of the present pressures: what an entered grip-for-pressure slope adds is in the table of --csv, and does not rank.");
         }
 
         return notes;

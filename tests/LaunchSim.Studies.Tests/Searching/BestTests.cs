@@ -47,9 +47,10 @@ public class BestTests
 
         foreach (RankedSetUp setUp in result.Best)
         {
-            AimScore worst = scores.Where(other => StepsBetween(setUp.Row.SetUp, other.Key) == 1).Max(other => other.Value);
+            // The first setting is a hole: nobody slips into another one.
+            AimScore worst = scores.Where(other => StepsBetween(setUp.Row.SetUp, other.Key) == 1 && Plan.Grid.Place(setUp.Row.SetUp, 0) == Plan.Grid.Place(other.Key, 0)).Max(other => other.Value);
             Assert.Equal(worst, setUp.NextDoor.WorstScore);
-            Assert.Equal(!worst.Exists || worst.Beyond > setUp.Row.Score.Beyond || worst.Points > setUp.Row.Score.Points + 2, setUp.IsFragile);
+            Assert.Equal(!worst.Exists || (setUp.Row.Score.KeepsLimits && !worst.KeepsLimits) || worst.Total > setUp.Row.Score.Total + 2, setUp.IsFragile);
         }
     }
 
