@@ -197,7 +197,8 @@ internal sealed class Binder
         }
 
         string allowed = string.Join(", ", active.Select(key => key.Name));
-        string mend = section.Forms.FirstOrDefault(form => form.Section.All().Any(key => key.Name == name)) is { } form ? $"it belongs to {(section.Selector is null ? "" : $"{section.Selector}: ")}{form.Name}"
+        string mend = path.Length == 0 && section == ScenarioKeys.Whole && StudyKeys.Study.Keys.Any(key => key.Name == name) ? "this looks like a study file: sweep, best, next and doubt read those; here name its scenario"
+            : section.Forms.FirstOrDefault(form => form.Section.All().Any(key => key.Name == name)) is { } form ? $"it belongs to {(section.Selector is null ? "" : $"{section.Selector}: ")}{form.Name}"
             : Nearest.To(name, active.Select(key => key.Name)) is { } near ? $"did you mean `{near}`?"
             : ElsewhereThan(at, name) is { } other ? $"`{name}` is known as {other}"
             : "take it away";

@@ -72,6 +72,14 @@ public sealed class StudyReaderTests : IDisposable
         Assert.Equal(["separation"], variant.Aims!.Aims.Select(aim => aim.Name));
     }
 
+    [Fact]
+    public void ScenarioReader_OnAStudyFile_SaysWhatItIs()
+    {
+        ReadResult read = StandingCheck.Reader(ReadPurpose.Run).ReadText("scenario: door-car.yaml\nvary:\n  rear.spring.rate: 140 lb/in\n", "study.yaml");
+
+        Assert.Contains(read.Errors, error => error.Mend.StartsWith("this looks like a study file", StringComparison.Ordinal));
+    }
+
     public void Dispose() => Directory.Delete(_folder, true);
 
     private StudyResult Read(string text)
