@@ -101,9 +101,10 @@ internal sealed class BestCommand
         }
 
         BestResult result = collector.Result();
-        (double[]? figures, AimScore? present) = Present(plan);
+        GridRow now = GridRunner.Present(plan, _session.Cancellation);
+        AimScore? present = now.Trouble is null ? now.Score : null;
         Print(result, present, request);
-        StudyRuns.Write(picture, stream => PictureTarget.Write(StudyPictures.Best(result, figures, present, request.Readout, Program), picture!.Kind, stream), _session);
+        StudyRuns.Write(picture, stream => PictureTarget.Write(StudyPictures.Best(result, now.Trouble is null ? now.Figures : null, present, request.Readout, Program), picture!.Kind, stream), _session);
         return result.Best.Count > 0 ? ExitCode.Done : StudyRuns.NoneDone(request.Study.SourceFile, null, _session);
     }
 
@@ -119,14 +120,5 @@ internal sealed class BestCommand
         {
             _session.Output.Write(BestText.Of(result, present, request.Readout, _session.Screen));
         }
-    }
-
-    private (double[]? Figures, AimScore? Score) Present(GridPlan plan)
-    {
-        using var worker = new LaunchWorker(plan.Figures, plan.Settings);
-        double[] figures = new double[plan.Figures.Count];
-        return worker.Run(plan.Study.Scenario, Array.Empty<ScenarioEdit>(), figures, _session.Cancellation) is null
-            ? (figures, plan.Aims.Score(figures.AsSpan(0, plan.Aims.Keys.Count)))
-            : (null, null);
     }
 }

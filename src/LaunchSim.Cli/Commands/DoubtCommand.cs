@@ -25,7 +25,7 @@ internal sealed class DoubtCommand
     private readonly Option<string> _cars = new("--cars") { HelpName = "count", Description = $"How many plausible cars are drawn, {DoubtSettings.FewestCars} to {DoubtSettings.MostCars:#,0}; {DoubtSettings.UsualCars} when left out" };
     private readonly Option<string> _seed = new("--seed") { HelpName = "number", Description = "Seed of the draw, a whole number from 0; the same gives the same cars. 1 when left out" };
     private readonly Option<bool> _typical = new("--typical") { Description = "Also draw numbers without a ± from their usual doubt; done anyway when the file has no ±" };
-    private readonly Option<string> _profile = new("--profile") { HelpName = string.Join('|', AimProfiles.All.Select(profile => profile.Name)), Description = $"What is wanted: {string.Join(", ", AimProfiles.All.Select(profile => $"{profile.Name} ({profile.Words})"))}. Aims in the file take the place of the profile's" };
+    private readonly Option<string> _profile = Settings.Profile();
     private readonly Option<string> _threads = new("--threads") { HelpName = "count", Description = "How many threads run launches; as many as there are cores when left out. Results do not depend on it" };
     private readonly Option<string> _tolerance = new("--tolerance") { HelpName = "number", Description = "The solver's relative tolerance in all launches; 1e-6 when left out, which gives figures right to four digits or better" };
     private readonly Option<string> _csv = new("--csv") { HelpName = "path", CompletionSources = { FileOffers.Ending(".csv") }, Description = "Write a row for each car to this file as they come, in SI units; PATH.study beside it says what it came from" };
@@ -42,7 +42,6 @@ internal sealed class DoubtCommand
     public static Command Create(Session session)
     {
         var doubt = new DoubtCommand(session);
-        _ = doubt._profile.AcceptOnlyFromAmong([.. AimProfiles.All.Select(profile => profile.Name)]);
         var command = new Command("doubt", "Draw plausible cars from what is not well known, and say how sure the answer is and what to measure first")
         {
             doubt._file, doubt._cars, doubt._seed, doubt._typical, doubt._profile, doubt._threads, doubt._tolerance, doubt._csv, doubt._resume, doubt._shard, doubt._picture, doubt._json, doubt._set, doubt._units,
@@ -74,7 +73,7 @@ internal sealed class DoubtCommand
             return ExitCode.BadInput;
         }
 
-        AimSet aims = AimSet.Of(study.Aims, parsed.GetValue(_profile) is { } name ? AimProfiles.Find(name) : null, out string? problem) ?? throw new InputException(problem!);
+        AimSet aims = AimSet.Of(study.Aims, Settings.Profile(parsed.GetValue(_profile)), out string? problem) ?? throw new InputException(problem!);
         var plan = new DoubtPlan(scenario, aims, settings with { Tolerance = tolerance is null ? GridPlan.Tolerance : scenario.Run.Tolerance });
         OutputFile? picture = parsed.GetValue(_picture) is { } path ? OutputFile.Plan(path, PictureTarget.KindOf(path, null), [file]) : null;
         DoubtResult result = Run(plan, shard, parsed, picture is not null || parsed.GetValue(_json));

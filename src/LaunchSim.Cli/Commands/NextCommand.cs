@@ -18,7 +18,7 @@ namespace LaunchSim.Cli.Commands;
 internal sealed class NextCommand
 {
     private readonly Argument<string> _file = new("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "A scenario, or a study file that names one" };
-    private readonly Option<string> _profile = new("--profile") { HelpName = string.Join('|', AimProfiles.All.Select(profile => profile.Name)), Description = $"What is wanted: {string.Join(", ", AimProfiles.All.Select(profile => $"{profile.Name} ({profile.Words})"))}. Aims in the file take the place of the profile's" };
+    private readonly Option<string> _profile = Settings.Profile();
     private readonly HelpOptions _help = new();
     private readonly Option<string> _picture = new("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw the score after each change, .png or .svg; an earlier picture there is replaced" };
     private readonly Option<string> _csv = new("--csv") { HelpName = "path", CompletionSources = { FileOffers.Ending(".csv") }, Description = "Write every change with what it does to each aim, in SI units; an earlier table there is replaced" };
@@ -32,7 +32,6 @@ internal sealed class NextCommand
     public static Command Create(Session session)
     {
         var next = new NextCommand(session);
-        _ = next._profile.AcceptOnlyFromAmong([.. AimProfiles.All.Select(profile => profile.Name)]);
         var command = new Command("next", "Try every single change among the file's choices, one step and two, and say which helps most")
         {
             next._file, next._profile, next._help.Doubt, next._help.Cars, next._help.Typical, next._picture, next._csv, next._json, next._set, next._units,
@@ -61,7 +60,7 @@ internal sealed class NextCommand
         OutputFile? picture = parsed.GetValue(_picture) is { } path ? OutputFile.Plan(path, PictureTarget.KindOf(path, null), inputs) : null;
         OutputFile? csv = parsed.GetValue(_csv) is { } place ? OutputFile.Plan(place, OutputKind.Changes, inputs) : null;
 
-        AimSet aims = AimSet.Of(study.Aims, parsed.GetValue(_profile) is { } name ? AimProfiles.Find(name) : null, out string? problem) ?? throw new InputException(problem!);
+        AimSet aims = AimSet.Of(study.Aims, Settings.Profile(parsed.GetValue(_profile)), out string? problem) ?? throw new InputException(problem!);
         IReadOnlyList<Variation> settings = study.Variations.Count > 0 ? study.Variations : VariationReader.OfChoices(scenario);
         bool isOffered = settings.Count == 0;
         settings = isOffered ? OfferedChoices.Of(scenario) : settings;

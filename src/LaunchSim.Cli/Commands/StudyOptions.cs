@@ -29,7 +29,7 @@ internal sealed class StudyOptions
         Description = "What is varied, as in --vary \"rear.tire.pressure.set=14 to 18 by 0.5 psi\": a range, a list, names of holes, or all; may be given again and again. In the place of what a study file varies",
     };
 
-    public Option<string> Profile { get; } = new("--profile") { HelpName = string.Join('|', AimProfiles.All.Select(profile => profile.Name)), Description = $"What is wanted: {string.Join(", ", AimProfiles.All.Select(profile => $"{profile.Name} ({profile.Words})"))}. Aims in the file take the place of the profile's" };
+    public Option<string> Profile { get; } = Settings.Profile();
 
     public Option<string> Tolerance { get; } = new("--tolerance") { HelpName = "number", Description = "The solver's relative tolerance in all launches; 1e-6 when left out, which gives figures right to four digits or better" };
 
@@ -55,11 +55,7 @@ internal sealed class StudyOptions
 
     /// <summary>The options of one study.</summary>
     /// <param name="kind">What kind of study it is, such as <c>sweep</c>.</param>
-    public StudyOptions(string kind)
-    {
-        _kind = kind;
-        _ = Profile.AcceptOnlyFromAmong([.. AimProfiles.All.Select(profile => profile.Name)]);
-    }
+    public StudyOptions(string kind) => _kind = kind;
 
     /// <summary>Takes the argument and all options into a command.</summary>
     /// <param name="command">The command.</param>
@@ -108,9 +104,11 @@ internal sealed class StudyOptions
 
         Unknown(read.Study, figures, wrong);
         AimSet? aims = null;
+        AimProfile? profile = null;
+        Tell(() => profile = Settings.Profile(parsed.GetValue(Profile)), wrong);
         if (read.Study is { } study)
         {
-            aims = AimSet.Of(study.Aims, parsed.GetValue(Profile) is { } name ? AimProfiles.Find(name) : null, out string? problem);
+            aims = AimSet.Of(study.Aims, profile, out string? problem);
             Refuse(problem is not null, problem ?? "", wrong);
         }
 

@@ -73,8 +73,8 @@ internal sealed class SweepCommand
 
         _session.Output.Flush();
         Wrote(run);
-        Write(parquet, stream => GridParquet.Write(plan, run.Rows(), Program, stream, _session.Cancellation));
-        Write(picture, stream => PictureTarget.Write(SweepPicture.Of(tally, run.Rows(), Program), picture!.Kind, stream));
+        StudyRuns.Write(parquet, stream => GridParquet.Write(plan, run.Rows(), Program, stream, _session.Cancellation), _session);
+        StudyRuns.Write(picture, stream => PictureTarget.Write(SweepPicture.Of(tally, run.Rows(), Program), picture!.Kind, stream), _session);
         return tally.Failed == tally.Count ? StudyRuns.NoneDone(request.Study.SourceFile, null, _session) : ExitCode.Done;
     }
 
@@ -85,18 +85,12 @@ internal sealed class SweepCommand
             return null;
         }
 
-        Targets.RefuseNameless(("--picture", path));
-        if (!request.Shard.IsWhole)
-        {
-            throw new InputException("--picture: found --shard; allowed: a whole study. Join the parts with `launchsim merge`, then give --picture with --resume and the joined table as --csv");
-        }
-
         if (plan.Grid.Variations.Count > 2)
         {
             throw new InputException($"--picture: found {plan.Grid.Variations.Count} settings; allowed: one or two. Leave out --picture and take the table, or hold the others by --set");
         }
 
-        return OutputFile.Plan(path, PictureTarget.KindOf(path, null), Inputs(request));
+        return StudyRuns.Picture(path, request);
     }
 
     private static string[] Inputs(StudyRequest request) => [request.Study.SourceFile, request.Study.Scenario.SourceFile];
@@ -106,15 +100,6 @@ internal sealed class SweepCommand
         if (run.Table is { } table)
         {
             _session.Error.WriteLine(run.Kept == 0 ? $"wrote {table}" : string.Create(CultureInfo.InvariantCulture, $"wrote {table}, of whose {run.Count} rows {run.Kept} were there"));
-        }
-    }
-
-    private void Write(OutputFile? file, Action<Stream> content)
-    {
-        if (file is not null)
-        {
-            file.Write(content, _session.Cancellation);
-            _session.Error.WriteLine($"{(file.Replaces ? "replaced" : "wrote")} {file.Shown}");
         }
     }
 

@@ -29,7 +29,7 @@ internal static class SweepJson
             }
 
             json.WriteEndArray();
-            Wanted(json, plan.Aims);
+            json.Aims(plan.Aims);
             json.WriteStartArray("settings");
             foreach (var variation in plan.Grid.Variations)
             {
@@ -77,25 +77,6 @@ internal static class SweepJson
         }
 
         stream.WriteByte((byte)'\n');
-    }
-
-    private static void Wanted(Utf8JsonWriter json, AimSet aims)
-    {
-        json.WriteString("profile", aims.Profile.Name);
-        json.WriteStartArray("aims");
-        foreach (Aim aim in aims.Aims)
-        {
-            json.WriteStartObject();
-            json.WriteString("name", aim.Subject.Name);
-            json.Number("from", aim.From);
-            json.Number("to", aim.To);
-            json.Number("point", aim.Point);
-            json.Number("weight", aim.Weight);
-            json.WriteBoolean("limit", aim.IsLimit);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 
     private static void Row(Utf8JsonWriter json, GridPlan plan, GridRow row)

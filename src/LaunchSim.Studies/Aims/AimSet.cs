@@ -1,3 +1,4 @@
+using System.Globalization;
 using LaunchSim.Scenarios;
 
 namespace LaunchSim.Studies.Aims;
@@ -64,6 +65,11 @@ public sealed class AimSet
 
         return new AimSet(profile, aims, entered is { Aims.Count: > 0 } or { Profile: not null });
     }
+
+    /// <summary>What decides every score: a name and a text an aim, for a table to say what it came from.</summary>
+    public IEnumerable<KeyValuePair<string, string>> Facts => Aims.Select(aim => new KeyValuePair<string, string>(
+        $"aim {aim.Subject.Name}",
+        string.Create(CultureInfo.InvariantCulture, $"{aim.From:R} to {aim.To:R} by {aim.Point:R}, {(aim.IsLimit ? "a limit" : $"weight {aim.Weight:R}")}")));
 
     /// <summary>Scores a launch.</summary>
     /// <param name="figures">Its figures in the order of <see cref="Keys"/>; not a number where it has none.</param>

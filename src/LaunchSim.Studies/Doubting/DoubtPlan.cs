@@ -89,7 +89,7 @@ public sealed class DoubtPlan
         new("program", program),
         new("scenario", Scenario.ContentHash),
         .. Numbers.Select(number => new KeyValuePair<string, string>($"doubt {number.Path}", string.Join(" | ", number.Edits(1).Select(edit => edit.ToString())))),
-        .. Aims.Aims.Select(aim => new KeyValuePair<string, string>($"aim {aim.Subject.Name}", string.Create(CultureInfo.InvariantCulture, $"{aim.From:R} to {aim.To:R} by {aim.Point:R}, {(aim.IsLimit ? "a limit" : $"weight {aim.Weight:R}")}"))),
+        .. Aims.Facts,
         new("seed", Settings.Seed.ToString(CultureInfo.InvariantCulture)),
         new("tolerance", Settings.Tolerance.ToString("R", CultureInfo.InvariantCulture)),
         new("rows", Settings.Cars.ToString(CultureInfo.InvariantCulture)),

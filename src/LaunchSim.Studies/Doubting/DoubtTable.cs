@@ -1,11 +1,11 @@
 using System.Globalization;
 using System.Text;
 using CsvHelper;
-using CsvHelper.Configuration;
 using LaunchSim.Scenarios;
 using LaunchSim.Scenarios.Doubtful;
 using LaunchSim.Studies.Aims;
 using LaunchSim.Studies.Grids;
+using LaunchSim.Studies.Running;
 
 namespace LaunchSim.Studies.Doubting;
 
@@ -15,8 +15,6 @@ namespace LaunchSim.Studies.Doubting;
 /// </summary>
 public static class DoubtTable
 {
-    private static readonly CsvConfiguration Format = new(CultureInfo.InvariantCulture) { NewLine = "\n", HasHeaderRecord = false };
-
     /// <summary>
     /// The names of the columns. What was drawn stands under its path, in SI; of rows it is the factor on all of the row, of a
     /// bracket's holes what is added to all of them in m.
@@ -34,18 +32,7 @@ public static class DoubtTable
 
     /// <summary>The first line, without its end.</summary>
     /// <param name="plan">What is run.</param>
-    public static string Header(DoubtPlan plan)
-    {
-        var text = new StringWriter(CultureInfo.InvariantCulture);
-        using var csv = new CsvWriter(text, Format);
-        foreach (string column in Columns(plan))
-        {
-            csv.WriteField(column);
-        }
-
-        csv.Flush();
-        return text.ToString();
-    }
+    public static string Header(DoubtPlan plan) => RowText.Header(Columns(plan));
 
     /// <summary>Rows as lines, each with its end.</summary>
     /// <param name="plan">What is run.</param>
@@ -55,7 +42,7 @@ public static class DoubtTable
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(rows);
         var text = new StringWriter(CultureInfo.InvariantCulture);
-        using var csv = new CsvWriter(text, Format);
+        using var csv = new CsvWriter(text, RowText.Format);
         double[] u = new double[plan.Numbers.Count];
         foreach (DoubtRow row in rows)
         {
@@ -64,19 +51,19 @@ public static class DoubtTable
             plan.Plausible.Uniform(row.Car, Math.Min(row.Redrawn, PlausibleCars.MostDraws - 1), u);
             for (int i = 0; i < u.Length; i++)
             {
-                csv.WriteField(Number(Drawn(plan.Numbers[i], PlausibleCars.ShareOfDoubt(u[i]))));
+                csv.WriteField(RowText.Number(Drawn(plan.Numbers[i], PlausibleCars.ShareOfDoubt(u[i]))));
             }
 
             foreach (double figure in row.Figures)
             {
-                csv.WriteField(Number(figure));
+                csv.WriteField(RowText.Number(figure));
             }
 
-            csv.WriteField(Number(row.Score.Points));
-            csv.WriteField(Number(row.Score.Beyond));
+            csv.WriteField(RowText.Number(row.Score.Points));
+            csv.WriteField(RowText.Number(row.Score.Beyond));
             csv.WriteField(string.Join(' ', row.Sentences));
-            csv.WriteField(OneLine(row.Refusal));
-            csv.WriteField(OneLine(row.Trouble));
+            csv.WriteField(RowText.OneLine(row.Refusal));
+            csv.WriteField(RowText.OneLine(row.Trouble));
             csv.NextRecord();
         }
 
@@ -94,7 +81,7 @@ public static class DoubtTable
     {
         ArgumentNullException.ThrowIfNull(plan);
         using var reader = new StreamReader(stream, Encoding.UTF8, false, 1 << 14, leaveOpen: true);
-        using var csv = new CsvReader(reader, Format);
+        using var csv = new CsvReader(reader, RowText.Format);
         int columns = Columns(plan).Count, first = 2 + plan.Numbers.Count, score = first + plan.Figures.Count;
         _ = csv.Read();
         while (csv.Read())
@@ -108,10 +95,10 @@ public static class DoubtTable
             double[] figures = new double[plan.Figures.Count];
             for (int i = 0; i < figures.Length; i++)
             {
-                figures[i] = Number(csv[first + i]);
+                figures[i] = RowText.Number(csv[first + i]);
             }
 
-            AimScore own = csv[score] is { Length: > 0 } ? new AimScore(Number(csv[score]), Number(csv[score + 1])) : AimScore.None;
+            AimScore own = csv[score] is { Length: > 0 } ? new AimScore(RowText.Number(csv[score]), RowText.Number(csv[score + 1])) : AimScore.None;
             yield return new DoubtRow(car, redrawn, Text(csv[score + 3]), figures, own, csv[score + 2]!.Split(' ', StringSplitOptions.RemoveEmptyEntries), Text(csv[score + 4]));
         }
     }
@@ -131,12 +118,5 @@ public static class DoubtTable
 
     private static string Kind(DoubtfulNumber number) => number.Doubt.IsPercent ? ".factor" : number.Edits(0).Count > 1 ? ".error_m" : "";
 
-    // Adding 0 takes the sign from a zero.
-    private static string Number(double value) => double.IsFinite(value) ? (value + 0.0).ToString("R", CultureInfo.InvariantCulture) : "";
-
-    private static double Number(string? text) => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) ? value : double.NaN;
-
     private static string? Text(string? text) => text is { Length: > 0 } ? text : null;
-
-    private static string OneLine(string? text) => text is null ? "" : string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

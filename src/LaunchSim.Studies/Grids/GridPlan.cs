@@ -47,11 +47,12 @@ public sealed record GridPlan
             Aims = aims,
             Figures = [.. aims.Keys, .. figures.Except(aims.Keys, StringComparer.Ordinal)],
             Settings = study.Scenario.Run with { Tolerance = tolerance },
+            HoldsGrip = grid.Variations.Any(variation => variation.Path.EndsWith(".pressure.set", StringComparison.Ordinal)),
         };
     }
 
     /// <summary>Whether what is varied touches a pressure with a grip slope: then set-ups are ranked with the grip held.</summary>
-    public bool HoldsGrip => Grid.Variations.Any(variation => variation.Path.EndsWith(".pressure.set", StringComparison.Ordinal));
+    public bool HoldsGrip { get; private init; }
 
     /// <summary>What decides the content of the table.</summary>
     /// <param name="kind">What kind of study it is.</param>
@@ -64,7 +65,7 @@ public sealed record GridPlan
         new("scenario", Study.Scenario.ContentHash),
         new("cars", CarsHash()),
         .. Grid.Variations.Select(variation => new KeyValuePair<string, string>($"vary {variation.Path}", string.Join(" | ", variation.Values.Select(value => value.Value)))),
-        .. Aims.Aims.Select(aim => new KeyValuePair<string, string>($"aim {aim.Subject.Name}", string.Create(CultureInfo.InvariantCulture, $"{aim.From:R} to {aim.To:R} by {aim.Point:R}, {(aim.IsLimit ? "a limit" : $"weight {aim.Weight:R}")}"))),
+        .. Aims.Facts,
         new("figures", string.Join(' ', Figures)),
         new("tolerance", Settings.Tolerance.ToString("R", CultureInfo.InvariantCulture)),
         new("rows", Grid.Size.ToString(CultureInfo.InvariantCulture)),

@@ -29,7 +29,7 @@ public static class GridRate
             int launches = 0;
             do
             {
-                _ = worker.Run(plan.Study.Scenario, [], figures, cancellation);
+                _ = worker.Run(plan.Study.Scenario.Car!, figures, cancellation);
                 launches++;
             }
             while (Stopwatch.GetElapsedTime(start).TotalSeconds < least);

@@ -48,7 +48,8 @@ public static class GridRunner
     {
         ArgumentNullException.ThrowIfNull(plan);
         double[] figures = new double[plan.Figures.Count];
-        string? trouble = new LaunchWorker(plan.Figures, plan.Settings).Run(plan.Study.Scenario, [], figures, cancellation);
+        using var worker = new LaunchWorker(plan.Figures, plan.Settings);
+        string? trouble = worker.Run(plan.Study.Scenario.Car!, figures, cancellation);
         AimScore score = trouble is null ? plan.Aims.Score(figures.AsSpan(0, plan.Aims.Keys.Count)) : AimScore.None;
         return new GridRow(-1, figures, score, score, trouble);
     }
@@ -56,20 +57,23 @@ public static class GridRunner
     private static GridRow One(GridPlan plan, LaunchWorker worker, long setUp, CancellationToken cancellation)
     {
         double[] figures = new double[plan.Figures.Count];
+        Array.Fill(figures, double.NaN);
         Scenario scenario = plan.Study.Scenario;
-        ScenarioEdit[] edits = plan.Grid.Edits(setUp);
-        string? trouble = worker.Run(scenario, edits, figures, cancellation);
-        int aims = plan.Aims.Keys.Count;
-        AimScore score = trouble is null ? plan.Aims.Score(figures.AsSpan(0, aims)) : AimScore.None, held = score;
-        double[]? again = null;
-        if (trouble is null && plan.HoldsGrip && scenario.With(edits, putsTogether: false).Scenario?.Car is { } changed && scenario.Car is { } now && GripHeld.Matters(now, changed))
+        if (LaunchWorker.Edited(scenario, plan.Grid.Edits(setUp), out string? trouble) is not { } car)
         {
-            again = new double[figures.Length];
-            string? heldTrouble = worker.Run(GripHeld.Of(now, changed), again, cancellation);
-            trouble = heldTrouble is null ? null : $"with the grip of the present pressures: {heldTrouble}";
-            held = heldTrouble is null ? plan.Aims.Score(again.AsSpan(0, aims)) : AimScore.None;
+            return new GridRow(setUp, figures, AimScore.None, AimScore.None, trouble);
         }
 
-        return new GridRow(setUp, figures, held, score, trouble, again);
+        trouble = worker.Run(car, figures, cancellation);
+        int aims = plan.Aims.Keys.Count;
+        AimScore score = trouble is null ? plan.Aims.Score(figures.AsSpan(0, aims)) : AimScore.None;
+        if (trouble is not null || !plan.HoldsGrip || !GripHeld.Matters(scenario.Car!, car))
+        {
+            return new GridRow(setUp, figures, score, score, trouble);
+        }
+
+        double[] again = new double[figures.Length];
+        trouble = worker.RunHeld(scenario.Car!, car, again, cancellation);
+        return new GridRow(setUp, figures, trouble is null ? plan.Aims.Score(again.AsSpan(0, aims)) : AimScore.None, score, trouble, again);
     }
 }

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
 using CsvHelper;
-using CsvHelper.Configuration;
 using LaunchSim.Studies.Aims;
+using LaunchSim.Studies.Running;
 
 namespace LaunchSim.Studies.Grids;
 
@@ -15,8 +15,6 @@ public static class GridTable
     // Ends the names of figures with the grip of the present pressures.
     private const string HeldSuffix = "_grip_held";
 
-    private static readonly CsvConfiguration Format = new(CultureInfo.InvariantCulture) { NewLine = "\n", HasHeaderRecord = false };
-
     /// <summary>The names of the columns.</summary>
     /// <param name="plan">What is run.</param>
     public static IReadOnlyList<string> Columns(GridPlan plan)
@@ -24,26 +22,14 @@ public static class GridTable
         ArgumentNullException.ThrowIfNull(plan);
         return
         [
-            "set_up", .. plan.Grid.Variations.Select(variation => OneLine(variation.Path)), .. plan.Figures,
+            "set_up", .. plan.Grid.Variations.Select(variation => RowText.OneLine(variation.Path)), .. plan.Figures,
             "score_points", "beyond_limits_points", .. plan.HoldsGrip ? ["score_with_grip_slope_points", "beyond_limits_with_grip_slope_points", .. plan.Figures.Select(figure => figure + HeldSuffix)] : Array.Empty<string>(), "trouble",
         ];
     }
 
     /// <summary>The first line, without its end.</summary>
     /// <param name="plan">What is run.</param>
-    public static string Header(GridPlan plan)
-    {
-        // A path may hold the name of a hole, which may hold anything.
-        var text = new StringWriter(CultureInfo.InvariantCulture);
-        using var csv = new CsvWriter(text, Format);
-        foreach (string column in Columns(plan))
-        {
-            csv.WriteField(column);
-        }
-
-        csv.Flush();
-        return text.ToString();
-    }
+    public static string Header(GridPlan plan) => RowText.Header(Columns(plan));
 
     /// <summary>Rows as lines, each with its end.</summary>
     /// <param name="plan">What is run.</param>
@@ -53,18 +39,18 @@ public static class GridTable
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(rows);
         var text = new StringWriter(CultureInfo.InvariantCulture);
-        using var csv = new CsvWriter(text, Format);
+        using var csv = new CsvWriter(text, RowText.Format);
         foreach (GridRow row in rows)
         {
             csv.WriteField(row.SetUp.ToString(CultureInfo.InvariantCulture));
             for (int i = 0; i < plan.Grid.Variations.Count; i++)
             {
-                csv.WriteField(OneLine(plan.Grid.Variations[i].Values[plan.Grid.Place(row.SetUp, i)].Value));
+                csv.WriteField(RowText.OneLine(plan.Grid.Variations[i].Values[plan.Grid.Place(row.SetUp, i)].Value));
             }
 
             foreach (double figure in row.Figures)
             {
-                csv.WriteField(Number(figure));
+                csv.WriteField(RowText.Number(figure));
             }
 
             Score(csv, row.Score);
@@ -73,11 +59,11 @@ public static class GridTable
                 Score(csv, row.WithSlope);
                 foreach (double figure in row.Held)
                 {
-                    csv.WriteField(Number(figure));
+                    csv.WriteField(RowText.Number(figure));
                 }
             }
 
-            csv.WriteField(row.Trouble is null ? "" : OneLine(row.Trouble));
+            csv.WriteField(row.Trouble is null ? "" : RowText.OneLine(row.Trouble));
             csv.NextRecord();
         }
 
@@ -110,7 +96,7 @@ public static class GridTable
     {
         ArgumentNullException.ThrowIfNull(plan);
         using var reader = new StreamReader(stream, Encoding.UTF8, false, 1 << 14, leaveOpen: true);
-        using var csv = new CsvReader(reader, Format);
+        using var csv = new CsvReader(reader, RowText.Format);
         int columns = Columns(plan).Count, first = 1 + plan.Grid.Variations.Count, score = first + plan.Figures.Count;
         _ = csv.Read();
         while (csv.Read())
@@ -123,7 +109,7 @@ public static class GridTable
             double[] figures = new double[plan.Figures.Count];
             for (int i = 0; i < figures.Length; i++)
             {
-                figures[i] = Number(csv[first + i]);
+                figures[i] = RowText.Number(csv[first + i]);
             }
 
             double[]? held = null;
@@ -132,7 +118,7 @@ public static class GridTable
                 held = new double[figures.Length];
                 for (int i = 0; i < held.Length; i++)
                 {
-                    held[i] = Number(csv[score + 4 + i]);
+                    held[i] = RowText.Number(csv[score + 4 + i]);
                 }
             }
 
@@ -143,19 +129,13 @@ public static class GridTable
 
     private static void Score(CsvWriter csv, AimScore score)
     {
-        csv.WriteField(Number(score.Points));
-        csv.WriteField(Number(score.Beyond));
+        csv.WriteField(RowText.Number(score.Points));
+        csv.WriteField(RowText.Number(score.Beyond));
     }
 
     private static AimScore Score(CsvReader csv, int at) =>
-        csv[at] is { Length: > 0 } ? new AimScore(Number(csv[at]), Number(csv[at + 1])) : AimScore.None;
+        csv[at] is { Length: > 0 } ? new AimScore(RowText.Number(csv[at]), RowText.Number(csv[at + 1])) : AimScore.None;
 
-    // Adding 0 takes the sign from a zero.
-    private static string Number(double value) => double.IsFinite(value) ? (value + 0.0).ToString("R", CultureInfo.InvariantCulture) : "";
-
-    private static double Number(string? text) => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) ? value : double.NaN;
-
-    private static string OneLine(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }
 
 /// <summary>A table's row cannot be read back; the message is a sentence for the user.</summary>

@@ -140,9 +140,8 @@ public static class NextStudy
         AimScore score = trouble is null ? aims.Score(figures) : AimScore.None, held = score;
         if (trouble is null && scenario.Car is { } now && GripHeld.Matters(now, car))
         {
-            string? heldTrouble = worker.Run(GripHeld.Of(now, car), figures, cancellation);
-            trouble = heldTrouble is null ? null : $"with the grip of the present pressures: {heldTrouble}";
-            held = heldTrouble is null ? aims.Score(figures) : AimScore.None;
+            trouble = worker.RunHeld(now, car, figures, cancellation);
+            held = trouble is null ? aims.Score(figures) : AimScore.None;
         }
 
         return new NextChange { Changes = changes, Scenario = changed, Figures = figures, Score = held, WithSlope = score, Trouble = trouble };

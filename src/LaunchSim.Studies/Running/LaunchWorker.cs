@@ -20,32 +20,29 @@ public sealed class LaunchWorker(IReadOnlyList<string> keys, RunSettings setting
     /// <summary>Keys of the figures that are read.</summary>
     public IReadOnlyList<string> Keys { get; } = keys;
 
-    /// <summary>Runs one variation of a scenario.</summary>
-    /// <param name="scenario">The scenario.</param>
-    /// <param name="edits">What is changed of it.</param>
-    /// <param name="figures">Receives the figures in the order of <see cref="Keys"/>; not a number where there is none.</param>
-    /// <param name="cancellation">Asked once a step.</param>
-    /// <param name="change">What else is done to the car, or null.</param>
-    /// <returns>Null when the launch came to its end; else why not, a plain sentence.</returns>
-    /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
-    public string? Run(Scenario scenario, IReadOnlyList<ScenarioEdit> edits, Span<double> figures, CancellationToken cancellation, Func<Car, Car>? change = null)
+    /// <summary>A scenario's car with some values put in.</summary>
+    /// <param name="scenario">The scenario, read for a run.</param>
+    /// <param name="edits">The values.</param>
+    /// <param name="trouble">Why there is none, a plain sentence; null when there is one.</param>
+    public static Car? Edited(Scenario scenario, IReadOnlyList<ScenarioEdit> edits, out string? trouble)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        figures.Fill(double.NaN);
-        Car car = scenario.Car ?? throw new InvalidOperationException("The scenario was not read for a run.");
-        if (edits.Count > 0)
-        {
-            ReadResult read = scenario.With(edits, putsTogether: false);
-            if (read.Scenario?.Car is not { } changed)
-            {
-                return $"refused: found {read.Errors[0].Message}";
-            }
-
-            car = changed;
-        }
-
-        return Run(change is null ? car : change(car), figures, cancellation);
+        ArgumentNullException.ThrowIfNull(edits);
+        ReadResult? read = edits.Count == 0 ? null : scenario.With(edits, putsTogether: false);
+        Scenario? edited = read is null ? scenario : read.Scenario;
+        trouble = edited is null ? $"refused: found {read!.Errors[0].Message}" : null;
+        return edited is null ? null : edited.Car ?? throw new InvalidOperationException("The scenario was not read for a run.");
     }
+
+    /// <summary>Runs a changed car with the grip of the pressures that are set now.</summary>
+    /// <param name="now">The car as it stands.</param>
+    /// <param name="changed">The changed car.</param>
+    /// <param name="figures">Receives the figures in the order of <see cref="Keys"/>; not a number where there is none.</param>
+    /// <param name="cancellation">Asked once a step.</param>
+    /// <returns>Null when the launch came to its end; else why not, a plain sentence.</returns>
+    /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
+    public string? RunHeld(Car now, Car changed, Span<double> figures, CancellationToken cancellation) =>
+        Run(GripHeld.Of(now, changed), figures, cancellation) is { } trouble ? $"with the grip of the present pressures: {trouble}" : null;
 
     /// <summary>Runs one car.</summary>
     /// <param name="car">The car.</param>
