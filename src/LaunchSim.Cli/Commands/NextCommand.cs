@@ -18,6 +18,7 @@ namespace LaunchSim.Cli.Commands;
 internal sealed class NextCommand
 {
     private readonly Argument<string> _file = new("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "A scenario, or a study file that names one" };
+    private readonly Option<string[]> _vary = StudyOptions.VaryOption();
     private readonly Option<string> _profile = Settings.Profile();
     private readonly HelpOptions _help = new();
     private readonly Option<string> _picture = new("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw the score after each change, .png or .svg; an earlier picture there is replaced" };
@@ -32,9 +33,9 @@ internal sealed class NextCommand
     public static Command Create(Session session)
     {
         var next = new NextCommand(session);
-        var command = new Command("next", "Try every single change among the file's choices, one step and two, and say which helps most")
+        var command = new Command("next", "Try every single change among --vary or the file's choices, one step and two, and say which helps most")
         {
-            next._file, next._profile, next._help.Doubt, next._help.Cars, next._help.Typical, next._picture, next._csv, next._json, next._set, next._units,
+            next._file, next._vary, next._profile, next._help.Doubt, next._help.Cars, next._help.Typical, next._picture, next._csv, next._json, next._set, next._units,
         };
         command.SetAction(next.Invoke);
         return command;
@@ -43,7 +44,7 @@ internal sealed class NextCommand
     private int Invoke(ParseResult parsed)
     {
         DoubtSettings? doubt = _help.Read(parsed);
-        StudyResult read = new StudyReader(StandingCheck.Reader(ReadPurpose.Run)).Read(parsed.GetRequiredValue(_file), Settings.Overrides(parsed.GetValue(_set)), []);
+        StudyResult read = new StudyReader(StandingCheck.Reader(ReadPurpose.Run)).Read(parsed.GetRequiredValue(_file), Settings.Overrides(parsed.GetValue(_set)), parsed.GetValue(_vary) ?? []);
         foreach (Diagnostic finding in read.Errors.Concat(read.Warnings))
         {
             _session.Error.WriteLine(finding.ToString());

@@ -21,7 +21,10 @@ internal sealed class StudyOptions
 
     public Argument<string> File { get; } = new("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "A scenario, or a study file that names one" };
 
-    public Option<string[]> Vary { get; } = new("--vary")
+    public Option<string[]> Vary { get; } = VaryOption();
+
+    /// <summary>What is varied, as every study takes it.</summary>
+    public static Option<string[]> VaryOption() => new("--vary")
     {
         HelpName = "path=values",
         Arity = ArgumentArity.OneOrMore,

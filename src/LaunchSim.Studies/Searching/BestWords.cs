@@ -1,4 +1,5 @@
 using System.Globalization;
+using LaunchSim.Scenarios;
 using LaunchSim.Studies.Aims;
 using LaunchSim.Studies.Grids;
 using LaunchSim.Studies.Words;
@@ -27,7 +28,7 @@ public static class BestWords
         string against = grid.Present == best.Row.SetUp ? "; it is the set-up as it stands"
             : present is { Exists: true } now ? best.Row.Score < now ? $", against {AimWords.Score(now)} as it stands" : $"; the set-up as it stands has {AimWords.Score(now)} and is not beaten" : "";
         string limits = best.Row.Score.KeepsLimits ? "" : " It does not keep all limits; none that was run does.";
-        return $"{what} scores {score} points{against}: {proof}.{limits}{Fragile(best, grid)}";
+        return $"{what} scores {score} points{against}: {proof}.{limits}{Edge(result, best)}{Fragile(best, grid)}";
     }
 
     /// <summary>What is next door of a set-up, in few words.</summary>
@@ -59,6 +60,18 @@ public static class BestWords
         string values = string.Join("; ", names.Select((name, i) => top.Values[i].Count == grid.Variations[i].Values.Count ? $"{name} anything"
             : $"{name} {string.Join(", ", top.Values[i].Select(place => grid.Variations[i].Values[place].Value))}"));
         return $"{top.Count.ToString("#,0", CultureInfo.InvariantCulture)} set-ups are within {AimWords.Points(top.Within)} points of the best, which nobody would notice, with {values}.";
+    }
+
+    // Where a setting ends because its list does, not because the adjuster does.
+    private static string Edge(BestResult result, RankedSetUp best)
+    {
+        SetUpGrid grid = result.Plan.Grid;
+        IReadOnlyList<string> names = SettingNames.Of(grid.Variations);
+        string[] ends = [.. names.Where((_, i) => grid.Variations[i] is { IsScale: true, Values.Count: > 1 } setting
+            && grid.Place(best.Row.SetUp, i) is var place && (place == 0 || place == setting.Values.Count - 1)
+            && !(setting.Path.EndsWith(".set", StringComparison.Ordinal) && result.Plan.Study.Scenario.Clicks.TryGetValue(setting.Path[..^4], out ClickInfo? clicks)
+                && setting.Values[place].Quantity!.Si() is var click && (click <= clicks.Entered[0] || click >= clicks.Entered[^1])))];
+        return ends.Length == 0 ? "" : $" It lies at the end of what was tried of {string.Join(" and ", ends)}: beyond may be better still.";
     }
 
     private static string Fragile(RankedSetUp best, SetUpGrid grid)

@@ -71,4 +71,13 @@ public class NextCommandTests
         Assert.Contains(lines, line => line.StartsWith("rear.damper.extension.set=4,-2,1,yes,", StringComparison.Ordinal));
         Assert.All(lines, line => Assert.Equal(lines[0].Count(c => c == ','), line.Count(c => c == ',')));
     }
+
+    [Fact]
+    public void Next_WithVary_TriesThatInThePlaceOfTheChoices()
+    {
+        Printed printed = Printed.By("next", Files.DoorCar, "--vary", "rear.tire.pressure.set=15 16 17 psi", "--json");
+
+        using var document = JsonDocument.Parse(printed.Output);
+        Assert.Equal(["15 psi", "17 psi"], document.RootElement.GetProperty("singles").EnumerateArray().Select(change => change.GetProperty("changes")[0].GetProperty("value").GetString()!).Order(StringComparer.Ordinal));
+    }
 }

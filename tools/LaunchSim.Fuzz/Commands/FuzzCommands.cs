@@ -76,6 +76,7 @@ internal static class FuzzCommands
         },
         new("best", 2, _ => 1, [.. Grid, Picture(0.05)]) { IsStudy = true },
         new("next", 2, _ => 1,
+            new("--vary", 0.3, draft => OptionValues.Vary(draft.Dice), draft => OptionValues.OddVary(draft.Dice)),
             Json,
             Csv,
             Units,
