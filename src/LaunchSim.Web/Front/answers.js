@@ -3,6 +3,15 @@
 import { html, svg, put } from './elements.js';
 import { px } from './scene/path.js';
 
+/** What each answer is about, in the order in which they stand. */
+const ABOUT = /** @type {Record<string, string>} */ ({
+  'rear-damper': 'rear gap, travel left',
+  'instant-centre': 'standing car',
+  ends: 'both ends\' rise',
+  'rear-tire': 'rear tyres',
+  contact: 'rear tyres\' grip',
+});
+
 /**
  * The answers of the first view around the drawing, each with a line to the part that it belongs to.
  * @param {import('./scene/scene.js').Scene} scene
@@ -24,13 +33,13 @@ export function createAnswers(scene, current) {
     leaders.replaceChildren();
     shown = [];
     const several = of.launches.length > 1;
-    for (const part of ['rear-damper', 'instant-centre', 'ends', 'rear-tire', 'contact']) {
+    for (const [part, about] of Object.entries(ABOUT)) {
       const said = of.launches.map((launch) => launch.answers.find((answer) => answer.part === part));
       if (said.every((answer) => !answer)) {
         continue;
       }
 
-      const box = html('div', { class: `answer ${part}` }, ...said.flatMap((answer, i) => answer
+      const box = html('div', { class: `answer ${part}` }, html('p', { class: 'about quiet' }, about), ...said.flatMap((answer, i) => answer
         ? [html('p', { class: `lead launch-${i}`, title: answer.text }, several ? html('span', { class: 'letter' }, 'ABC'[i]) : null, answer.lead)] : []));
       (part === 'rear-tire' || part === 'contact' ? below : above).append(box);
       const line = svg('path'), dot = svg('circle', { r: 2.5 });

@@ -5,7 +5,10 @@ import { withUnit } from '../document.js';
 import { px } from './path.js';
 
 /** Height for the largest movement of the launch, px. */
-const ROOM = 64;
+const ROOM = 58;
+
+/** Half its width, px. */
+const HALF = 64;
 
 /**
  * What one end of the car does, larger than to scale: the body's rise over the ground beside the gap of its wheel opening,
@@ -24,11 +27,14 @@ export function createGauge(end, pose, doc, most) {
     /** @param {import('./window.js').Window} window */
     draw(window) {
       const rise = pose.read(`${end}_rise_m`), gap = end === 'rear' ? pose.read('separation_m') : -pose.read('front_travel_m');
-      const middle = end === 'rear' ? Math.max(56, window.x(-0.27 * pose.launch.car.wheelbase)) : Math.min(window.width - 56, window.x(1.26 * pose.launch.car.wheelbase));
-      const zero = window.ground - Math.min(54, 0.3 * window.ground);
-      start.setAttribute('d', `M${px(middle - 52)} ${px(zero)}h104`);
-      columns[0].draw(middle - 28, zero, rise);
-      columns[1].draw(middle + 28, zero, gap);
+      const isRear = end === 'rear', { wheelbase } = pose.launch.car;
+      const outer = window.strip > 0 || window.view === 'rear' ? (isRear ? 0 : window.width) : window.x(isRear ? -0.29 * wheelbase : 1.27 * wheelbase);
+      const middle = Math.min(window.width - HALF, Math.max(HALF, outer));
+      const zero = window.strip > 0 ? window.strip - 34 : window.ground - Math.min(54, 0.3 * window.ground);
+      element.setAttribute('display', !isRear && window.view === 'rear' && window.strip === 0 ? 'none' : 'inline');
+      start.setAttribute('d', `M${px(middle - HALF + 2)} ${px(zero)}h${px((2 * HALF) - 4)}`);
+      columns[0].draw(middle - (HALF / 2), zero, rise);
+      columns[1].draw(middle + (HALF / 2), zero, gap);
     },
   };
 

@@ -44,7 +44,10 @@ export function createLines(pose, doc) {
       percent.textContent = Number.isFinite(now) ? `${inUnit(now, doc.units.percent)} %` : '';
       place.textContent = isPoint && Math.abs(ahead) < 20 * car.wheelbase
         ? `${withUnit(ahead, doc.units.place)} ahead, ${withUnit(up, doc.units.place)} up` : 'instant centre far away';
-      const x = Math.min(window.x(tip[0]) + 10, window.width - 150), y = Math.max(16, window.y(tip[1]) - 4);
+      const isTight = window.x(tip[0]) + 165 > window.width;
+      percent.setAttribute('text-anchor', isTight ? 'end' : 'start');
+      place.setAttribute('text-anchor', isTight ? 'end' : 'start');
+      const x = window.x(tip[0]) + (isTight ? -10 : 10), y = Math.max(16, window.y(tip[1]) - (isTight ? 22 : 4));
       percent.setAttribute('transform', `translate(${px(x)} ${px(y)})`);
       place.setAttribute('transform', `translate(${px(x)} ${px(y + 15)})`);
     },

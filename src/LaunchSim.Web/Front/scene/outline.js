@@ -2,6 +2,7 @@
 
 import { svg } from '../elements.js';
 import { px, through } from './path.js';
+import { tireShape } from './wheel.js';
 
 /**
  * Another set-up over the first one: its outlines alone, with its letter at body and instant centre.
@@ -13,7 +14,7 @@ export function createOutline(pose, index, letter) {
   const { car } = pose.launch;
   const body = svg('path', { class: 'other-body' });
   const bars = svg('path', { class: 'other-bars' });
-  const wheels = [svg('circle', { class: 'other-wheel' }), svg('circle', { class: 'other-wheel' })];
+  const wheels = [svg('path', { class: 'other-wheel' }), svg('path', { class: 'other-wheel' })];
   const ring = svg('circle', { class: 'other-centre', r: 5 });
   const name = svg('text', { class: 'small strong', 'text-anchor': 'middle' }, letter);
   const centreName = svg('text', { class: 'small strong' }, letter);
@@ -26,9 +27,7 @@ export function createOutline(pose, index, letter) {
       name.setAttribute('transform', `translate(${px(window.x(top[0]) + (18 * index))} ${px(window.y(top[1]) - 8)})`);
       bars.setAttribute('d', car.bars.map((bar) => bar.axle && bar.body ? through(window, [pose.housing(...bar.axle), pose.body(...bar.body)]) : '').join(''));
       [pose.housing(0, car.rear.height), pose.frontWheel()].forEach(([x, z], i) => {
-        wheels[i].setAttribute('cx', String(px(window.x(x))));
-        wheels[i].setAttribute('cy', String(px(window.y(z))));
-        wheels[i].setAttribute('r', String(px((i === 0 ? car.rear.radius : car.front.radius) * window.scale)));
+        wheels[i].setAttribute('d', tireShape(window, x, z, i === 0 ? car.rear.radius : car.front.radius));
       });
       const ahead = pose.read('instant_centre_ahead_m'), up = pose.read('instant_centre_up_m');
       const isSeen = Number.isFinite(ahead) && window.x(ahead) > 8 && window.x(ahead) < window.width - 8 && window.y(up) > 8 && window.y(up) < window.height;

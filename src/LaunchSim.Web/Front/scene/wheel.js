@@ -26,9 +26,8 @@ export function createWheel(radius, winds) {
   return {
     element,
     draw(window, [ahead, up], angle, windup) {
-      const x = window.x(ahead), y = window.y(up), r = radius * window.scale, ground = window.ground;
-      const height = ground - y;
-      tire.setAttribute('d', height >= r ? round(x, y, r) : flattened(x, y, r, height));
+      const x = window.x(ahead), y = window.y(up), r = radius * window.scale, height = window.ground - y;
+      tire.setAttribute('d', tireShape(window, ahead, up, radius));
       rim.setAttribute('cx', String(px(x)));
       rim.setAttribute('cy', String(px(y)));
       rim.setAttribute('r', String(px(RIM * r)));
@@ -39,6 +38,18 @@ export function createWheel(radius, winds) {
       sidewall.setAttribute('d', spread(LINES, (turn) => sidewallLine(x, y, r, height, angle + turn, winds ? windup : 0)));
     },
   };
+}
+
+/**
+ * A tyre that the ground flattens, as path data.
+ * @param {import('./window.js').Window} window
+ * @param {number} ahead
+ * @param {number} up
+ * @param {number} radius The free radius, m.
+ */
+export function tireShape(window, ahead, up, radius) {
+  const x = window.x(ahead), y = window.y(up), r = radius * window.scale, height = window.ground - y;
+  return height >= r ? round(x, y, r) : flattened(x, y, r, height);
 }
 
 /**

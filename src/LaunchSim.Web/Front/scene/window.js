@@ -2,7 +2,7 @@
 
 /**
  * Where the world is on the drawing: to scale, the same both ways.
- * @typedef {{ width: number, height: number, scale: number, left: number, ground: number, x(ahead: number): number, y(up: number): number }} Window
+ * @typedef {{ width: number, height: number, scale: number, view: ViewName, strip: number, left: number, ground: number, x(ahead: number): number, y(up: number): number }} Window
  */
 
 /** What a view looks at, in wheelbases of the longest car: ahead of the rear wheel and above the ground. */
@@ -16,6 +16,9 @@ const VIEWS = {
 /** Below the ground, for the arrows of the loads: px. */
 const BELOW = 74;
 
+/** On a drawing narrower than this the gauges stand above the car, in a strip of their own: px. */
+const NARROW = 620, STRIP = 112;
+
 /**
  * @param {import('../document.js').Launch[]} launches
  * @param {ViewName} view
@@ -25,9 +28,10 @@ const BELOW = 74;
 export function windowOf(launches, view, width) {
   const wheelbase = Math.max(...launches.map((launch) => launch.car.wheelbase));
   const { behind, ahead, up } = VIEWS[view];
-  let left = behind * wheelbase, top = up * wheelbase;
+  const isNarrow = width < NARROW;
+  let left = (isNarrow ? 0.21 : behind) * wheelbase, top = (isNarrow && view === 'whole' ? 0.5 : up) * wheelbase;
   for (const { car, columns } of launches) {
-    left = Math.max(left, 1.3 * car.rear.radius, view === 'whole' && car.wheelieBar ? 0.12 - car.wheelieBar[0] : 0);
+    left = Math.max(left, 1.3 * car.rear.radius, view === 'whole' && !isNarrow && car.wheelieBar ? 0.12 - car.wheelieBar[0] : 0);
     if (view === 'whole') {
       // The nose of a car that stands up.
       const rise = largest(columns.front_rise_m);
@@ -35,10 +39,11 @@ export function windowOf(launches, view, width) {
     }
   }
 
-  const scale = width / (left + (ahead * wheelbase));
-  const height = Math.round((top * scale) + BELOW);
+  const scale = width / (left + ((isNarrow && view === 'whole' ? 1.2 : ahead) * wheelbase));
+  const strip = isNarrow ? STRIP : 0;
+  const height = Math.round((top * scale) + strip + BELOW);
   const ground = height - BELOW;
-  return { width, height, scale, left, ground, x: (place) => (place + left) * scale, y: (place) => ground - (place * scale) };
+  return { width, height, scale, view, strip, left, ground, x: (place) => (place + left) * scale, y: (place) => ground - (place * scale) };
 }
 
 /** @param {Float64Array | undefined} values */
