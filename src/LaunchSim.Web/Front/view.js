@@ -10,6 +10,9 @@ import { createPlayer } from './player.js';
 import { createScene } from './scene/scene.js';
 import { doubtsOf, footOf, sentencesOf } from './words.js';
 
+/** ms. */
+const REST = 120;
+
 /**
  * All of a launch that moves: what the page and the desk have in common.
  * @typedef {{
@@ -39,6 +42,8 @@ export function createView(first) {
     told.replaceChildren(...[sentencesOf(doc), doubtsOf(doc), figuresOf(doc), footOf(doc)].flatMap((part) => part ?? []));
   }
 
+  // While a setting is dragged the drawing keeps up at once; what is read follows when the hand rests.
+  let resting = 0;
   tell();
   return {
     element,
@@ -51,7 +56,8 @@ export function createView(first) {
       doc = next;
       scene.show(doc);
       answers.point();
-      tell();
+      clearTimeout(resting);
+      resting = setTimeout(tell, REST);
     },
   };
 }

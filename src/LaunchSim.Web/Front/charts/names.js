@@ -1,0 +1,165 @@
+// @ts-check
+import { STRIDE, clearance, overlap, reachOf } from './boxes.js';
+import { rounded, svg, words } from './elements.js';
+import { GUTTER } from './layout.js';
+import { TEXT, wrapped } from './ruler.js';
+
+/** @typedef {import('./boxes.js').Box} Box */
+/** @typedef {import('./plane.js').Plane} Plane */
+/** @typedef {(text: string) => number} Ruler */
+
+// From a line to its name; from one name to the next; as far as it matters how far others are, px.
+const NEAR = 4;
+const APART = 2;
+const ENOUGH = 36;
+
+// A name that covers something is worse than any distance.
+const COVERED = 1000;
+
+/**
+ * Names beside the plot, each at the height at which its line ends, moved apart where they would meet, with a thin line
+ * to the end of the curve.
+ * @param {ReadonlyArray<{ text: string, className: string, end: { x: number, y: number } | null }>} names
+ * @param {Plane} plane
+ * @param {Ruler} ruler
+ */
+export function besideNames(names, plane, ruler) {
+  const group = svg('g');
+  const left = plane.right + 14;
+  const placed = names.flatMap(({ text, className, end }) => {
+    if (end === null) {
+      return [];
+    }
+
+    const lines = wrapped(text, GUTTER - 16, ruler);
+    const height = lines.length * TEXT.line;
+    return [{ lines, className, end, height, top: end.y - height / 2 }];
+  });
+
+  placed.sort((a, b) => a.end.y - b.end.y);
+  apart(placed, plane.top - 8, plane.bottom + 2);
+  for (const { lines, className, end, height, top } of placed) {
+    const middle = top + height / 2;
+    group.append(svg('path', { d: `M${rounded(end.x + 2)} ${rounded(end.y)}L${plane.right + 3} ${rounded(end.y)}L${left - 3} ${rounded(middle)}`, class: `chart-leader ${className}` }));
+    lines.forEach((line, i) => group.append(words(line, left, top + i * TEXT.line + 11.5, `chart-name ${className}`)));
+  }
+
+  return group;
+}
+
+/**
+ * Moves boxes in their order apart and into their bounds.
+ * @param {Array<{ top: number, height: number }>} boxes By height.
+ * @param {number} top
+ * @param {number} bottom
+ */
+function apart(boxes, top, bottom) {
+  // Those that meet form a block, which stands where its members on the average would like to.
+  /** @type {Array<{ first: number, count: number, top: number, height: number }>} */
+  const blocks = [];
+  boxes.forEach((box, i) => {
+    blocks.push({ first: i, count: 1, top: Math.max(top, Math.min(bottom - box.height, box.top)), height: box.height });
+    for (let last = blocks[blocks.length - 1], before = blocks[blocks.length - 2]; before !== undefined && before.top + before.height > last.top; before = blocks[blocks.length - 2]) {
+      const middle = (before.count * (before.top + before.height / 2) + last.count * (last.top + last.height / 2)) / (before.count + last.count);
+      before.count += last.count;
+      before.height += last.height;
+      before.top = Math.max(top, Math.min(bottom - before.height, middle - before.height / 2));
+      blocks.pop();
+      last = before;
+    }
+  });
+
+  for (const block of blocks) {
+    let at = block.top;
+    for (let i = block.first; i < block.first + block.count; i++) {
+      boxes[i].top = at;
+      at += boxes[i].height;
+    }
+  }
+}
+
+/**
+ * A name within the plot, above or below its own line where it is farthest from the others.
+ * @param {string} text
+ * @param {string} className
+ * @param {Float64Array} profile Its line.
+ * @param {ReadonlyArray<Float64Array>} others The other lines.
+ * @param {Box[]} taken Where other words are; the name's place is added.
+ * @param {Plane} plane
+ * @param {Ruler} ruler
+ * @param {boolean} [must] Whether it is written even where it covers something.
+ */
+export function nameWithin(text, className, profile, others, taken, plane, ruler, must = true) {
+  const width = ruler(text);
+  const half = Math.ceil(width / 2 / STRIDE);
+  /** @type {Box | null} */
+  let best = null;
+  let most = must ? -Infinity : -COVERED / 2;
+  for (let i = half; i < profile.length - half; i += 3) {
+    if (!Number.isFinite(profile[i])) {
+      continue;
+    }
+
+    const own = reachOf(profile, i - half, i + half);
+    const left = plane.left + i * STRIDE - width / 2;
+    for (const top of [own.top - NEAR - TEXT.line + 2, own.bottom + NEAR]) {
+      const box = { left, top, right: left + width, bottom: top + TEXT.line - 2 };
+      const slope = Math.max(own.bottom - profile[i], profile[i] - own.top);
+      // Of places that are as good, the later one: curves part with time.
+      const score = freedom(box, others, taken, plane) - slope + i / profile.length;
+      if (score > most) {
+        [best, most] = [box, score];
+      }
+    }
+  }
+
+  if (best === null) {
+    return null;
+  }
+
+  taken.push(best);
+  return words(text, best.left, best.bottom - 1.5, `chart-name ${className}`);
+}
+
+/**
+ * Words beside a point, where they cover nothing.
+ * @param {string} text
+ * @param {string} className
+ * @param {{ x: number, y: number }} at
+ * @param {boolean} above Whether above is better than below.
+ * @param {ReadonlyArray<Float64Array>} lines
+ * @param {Box[]} taken
+ * @param {Plane} plane
+ * @param {Ruler} ruler
+ */
+export function nameBeside(text, className, at, above, lines, taken, plane, ruler) {
+  const width = ruler(text);
+  const height = TEXT.line - 2;
+  const up = at.y - 8 - height;
+  const down = at.y + 8;
+  const middle = at.x - width / 2;
+  const rows = above ? [up, down] : [down, up];
+  const places = [...rows.map((top) => [middle, top]), ...rows.map((top) => [at.x + 4, top]), ...rows.map((top) => [at.x - 4 - width, top]), [at.x + 9, at.y - height / 2]];
+  for (const [x, top] of places) {
+    const left = Math.max(plane.left + APART, Math.min(plane.right - width, x));
+    const box = { left, top, right: left + width, bottom: top + height };
+    if (freedom(box, lines, taken, plane) > -COVERED / 2) {
+      taken.push(box);
+      return words(text, left, box.bottom - 1.5, `chart-dot-name ${className}`);
+    }
+  }
+
+  return null;
+}
+
+/** @param {Box} box @param {ReadonlyArray<Float64Array>} lines @param {ReadonlyArray<Box>} taken @param {Plane} plane */
+function freedom(box, lines, taken, plane) {
+  let score = ENOUGH;
+  for (const line of lines) {
+    const far = clearance(box, line, plane.left);
+    score = Math.min(score, far < 0 ? -COVERED : far);
+  }
+
+  const isOut = box.left < plane.left || box.right > plane.right || box.top < plane.top - 6 || box.bottom > plane.bottom;
+  return score - (isOut ? COVERED : 0) - COVERED * taken.filter((other) => overlap(box, other)).length;
+}
