@@ -15,7 +15,7 @@
  * @typedef {{ title: string, rows: Figure[] }} FigureFamily
  * @typedef {{ kind: string, words: string, time: number, until?: number }} LaunchEvent
  * @typedef {{ part: string, lead: string, text: string }} Answer
- * @typedef {{ times: Float64Array, low: Float64Array, high: Float64Array }} Band
+ * @typedef {{ step: number, low: Float64Array, high: Float64Array }} Band Rows from the release on.
  * @typedef {{
  *   conclusion: string, notes: string[], bands: Record<string, Band>, figures: Record<string, string>,
  *   statements: { text: string, share: string, limits: string, own: boolean }[]
@@ -79,8 +79,7 @@ function doubtOf(json) {
   const bands = {};
   for (const [name, band] of Object.entries(json.bands)) {
     const { step, low, high } = /** @type {{ step: number, low: string, high: string }} */ (band);
-    const values = numbers(low);
-    bands[name] = { times: steps(values.length, step), low: values, high: numbers(high) };
+    bands[name] = { step, low: numbers(low), high: numbers(high) };
   }
 
   return { ...json, bands };
