@@ -95,16 +95,24 @@ function steps(count, step) {
   return Float64Array.from({ length: count }, (_, row) => (row * milliseconds) / 1000);
 }
 
+/** Whether this machine keeps numbers as the document has them. */
+const IS_LITTLE = new Uint8Array(new Uint32Array([1]).buffer)[0] === 1;
+
 /**
  * Little-endian single-precision numbers in base 64.
  * @param {string} text
  */
 function numbers(text) {
-  const bytes = atob(text);
-  const view = new DataView(new ArrayBuffer(bytes.length));
-  for (let i = 0; i < bytes.length; i++) {
-    view.setUint8(i, bytes.charCodeAt(i));
+  const packed = atob(text), count = packed.length;
+  const bytes = new Uint8Array(count);
+  for (let i = 0; i < count; i++) {
+    bytes[i] = packed.charCodeAt(i);
   }
 
-  return Float64Array.from({ length: bytes.length / 4 }, (_, i) => view.getFloat32(i * 4, true));
+  if (IS_LITTLE) {
+    return new Float64Array(new Float32Array(bytes.buffer));
+  }
+
+  const view = new DataView(bytes.buffer);
+  return Float64Array.from({ length: count / 4 }, (_, i) => view.getFloat32(i * 4, true));
 }
