@@ -17,6 +17,7 @@ internal static class CommandRegister
             NewCommand.Create(session, words.Contains("new")),
             RunCommand.Create(session),
             CompareCommand.Create(session),
+            PageCommand.Create(session),
             CheckCommand.Create(session),
             GeometryCommand.Create(session),
             SweepCommand.Create(session),
