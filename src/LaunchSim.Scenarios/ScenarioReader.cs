@@ -26,7 +26,10 @@ public sealed class ScenarioReader
     /// </summary>
     public bool WarnsOfUnusual { get; init; }
 
-    /// <summary>The folder in which the file and all its bases have to lie, links followed; null when they may lie anywhere.</summary>
+    /// <summary>
+    /// The folder in which the file and all its bases have to lie, links followed, and from which the file's name is seen; null
+    /// when they may lie anywhere, names then being seen from the current folder.
+    /// </summary>
     public FolderBoundary? Boundary { get; init; }
 
     /// <summary>Reads a file with its bases.</summary>

@@ -22,7 +22,7 @@ internal sealed class ScenarioLoader(Findings findings, FolderBoundary? boundary
         string full;
         try
         {
-            full = Path.GetFullPath(path);
+            full = boundary is null ? Path.GetFullPath(path) : Path.GetFullPath(path, boundary.Folder);
         }
         catch (Exception exception) when (exception is ArgumentException or NotSupportedException or PathTooLongException)
         {

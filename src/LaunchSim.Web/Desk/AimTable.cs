@@ -57,7 +57,8 @@ internal static class AimTable
         {
             string verdict = VerdictWords.Of(difference, aims, readout);
             json.WriteString("pinnedScore", AimWords.Score(pinned!.Score));
-            json.Texts("compared", (difference.IsSame ? [verdict] : [verdict, .. CauseWords.Of(difference, readout)]).Select(Capital));
+            IReadOnlyList<string> why = difference.IsSame ? [] : CauseWords.Of(difference, readout);
+            json.Texts("compared", why.Prepend(verdict).Select(Capital));
         }
     }
 

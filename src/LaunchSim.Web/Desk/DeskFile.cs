@@ -19,21 +19,17 @@ internal sealed class DeskFile : IDisposable
     private bool _isClosed;
 
     /// <summary>Opens a file.</summary>
-    /// <param name="path">Its whole path.</param>
+    /// <param name="name">Its name in the folder.</param>
     /// <param name="reading">How it is read.</param>
-    public DeskFile(string path, DeskReading reading)
+    public DeskFile(string name, DeskReading reading)
     {
-        (Path, _reading) = (path, reading);
-        Name = System.IO.Path.GetFileName(path);
+        (Name, _reading) = (name, reading);
         (Current, _stamps) = Read(null);
         _later = new Timer(_ => Settle());
     }
 
     /// <summary>Its name in the folder.</summary>
     public string Name { get; }
-
-    /// <summary>Its whole path.</summary>
-    public string Path { get; }
 
     /// <summary>How it stands.</summary>
     public DeskState Current { get; private set; }
@@ -136,11 +132,20 @@ internal sealed class DeskFile : IDisposable
         }
     }
 
+    /// <summary>Reads the file; the stamps are those from before, so that what changes in between is found to have changed.</summary>
     private (DeskState State, IReadOnlyList<FileStamp> Stamps) Read(DeskState? before)
     {
-        // Stamped before it is read: what changes in between is found to have changed.
-        IReadOnlyList<FileStamp> early = before is null ? FileStamp.Of([Path]) : FileStamp.Of(_stamps);
-        DeskState state = _reading.Read(Path, before, out IReadOnlyList<string> files);
-        return (state, [.. files.Select(file => early.FirstOrDefault(stamp => stamp.Path == file) ?? FileStamp.Of(file))]);
+        IReadOnlyList<FileStamp> stamps = before is null ? [] : FileStamp.Of(_stamps);
+        while (true)
+        {
+            DeskState state = _reading.Read(Name, before, out IReadOnlyList<string> files);
+            if (files.All(file => stamps.Any(stamp => stamp.Path == file)))
+            {
+                return (state, stamps);
+            }
+
+            // It begins from other files than it was known to.
+            stamps = FileStamp.Of(files);
+        }
     }
 }

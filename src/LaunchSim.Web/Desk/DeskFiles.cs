@@ -52,14 +52,14 @@ internal sealed class DeskFiles : IDisposable
     }
 
     /// <summary>Opens a file for one more desk.</summary>
-    /// <param name="path">Its whole path.</param>
-    public DeskFile Take(string path)
+    /// <param name="name">Its name in the folder.</param>
+    public DeskFile Take(string name)
     {
         lock (_lock)
         {
-            if (!_open.TryGetValue(path, out Open? open))
+            if (!_open.TryGetValue(name, out Open? open))
             {
-                _open.Add(path, open = new Open(new DeskFile(path, _reading)));
+                _open.Add(name, open = new Open(new DeskFile(name, _reading)));
             }
 
             open.Desks++;
@@ -73,9 +73,9 @@ internal sealed class DeskFiles : IDisposable
     {
         lock (_lock)
         {
-            if (_open.TryGetValue(file.Path, out Open? open) && --open.Desks == 0)
+            if (_open.TryGetValue(file.Name, out Open? open) && --open.Desks == 0)
             {
-                _ = _open.Remove(file.Path);
+                _ = _open.Remove(file.Name);
                 file.Dispose();
             }
         }

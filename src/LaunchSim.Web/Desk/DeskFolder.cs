@@ -19,16 +19,12 @@ internal sealed class DeskFolder
     /// <summary>The boundary of all reading.</summary>
     public FolderBoundary Boundary { get; }
 
-    /// <summary>The names of the scenarios in it, hidden ones left out, in their order.</summary>
+    /// <summary>The names of all scenarios in it, hidden ones left out, in their order.</summary>
     public IReadOnlyList<string> Names()
     {
         try
         {
-            return
-            [
-                .. Directory.EnumerateFiles(Boundary.Folder).Select(path => Path.GetFileName(path)).Where(name => IsScenario(name) && !name.StartsWith('.') && DeskLog.Plain(name) == name)
-                    .Order(StringComparer.Ordinal).Take(DeskLimits.Listed),
-            ];
+            return [.. Directory.EnumerateFiles(Boundary.Folder).Select(path => Path.GetFileName(path)).Where(IsListed).Order(StringComparer.Ordinal)];
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
@@ -37,23 +33,14 @@ internal sealed class DeskFolder
     }
 
     /// <summary>
-    /// The whole path of a scenario by its name; null when the folder has none of that name. A name is only ever compared
-    /// with those that are there: it is never taken apart, and so cannot lead anywhere else.
+    /// Whether the folder has a scenario of a name. A name is only ever compared with those that are there: it is never taken
+    /// apart, and so cannot lead anywhere else.
     /// </summary>
     /// <param name="name">The name as it was sent.</param>
-    public string? Find(string name)
-    {
-        if (name == _own)
-        {
-            return Path.Combine(Boundary.Folder, _own);
-        }
+    public bool Has(string name) => name == _own || (IsListed(name) && Names().Contains(name));
 
-        return IsScenario(name) && name.AsSpan().IndexOfAny('/', '\\', ':') < 0 && Names().Contains(name) ? Path.Combine(Boundary.Folder, name) : null;
-    }
-
-    /// <summary>A path as it is shown: from the folder on.</summary>
-    /// <param name="path">A path as the reader names it, or whatever else a finding is of.</param>
-    public string Shown(string path) => Path.IsPathFullyQualified(path) ? Path.GetRelativePath(Boundary.Folder, path).Replace('\\', '/') : path;
+    // A name that a terminal or a page could not show as it is, is none.
+    private static bool IsListed(string name) => IsScenario(name) && !name.StartsWith('.') && DeskLog.Plain(name) == name;
 
     private static bool IsScenario(string name) =>
         name.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || name.EndsWith(".yml", StringComparison.OrdinalIgnoreCase);

@@ -67,9 +67,8 @@ internal static class DeskJson
     /// <param name="json">The writer.</param>
     /// <param name="key">Their key.</param>
     /// <param name="findings">The findings.</param>
-    /// <param name="folder">Says how files are shown.</param>
     /// <param name="lines">The lines that findings are in; null for none.</param>
-    public static void Findings(this Utf8JsonWriter json, string key, IEnumerable<Diagnostic> findings, DeskFolder folder, IReadOnlyDictionary<(string File, int Line), string>? lines = null)
+    public static void Findings(this Utf8JsonWriter json, string key, IEnumerable<Diagnostic> findings, IReadOnlyDictionary<(string File, int Line), string>? lines = null)
     {
         json.WriteStartArray(key);
         foreach (Diagnostic finding in findings)
@@ -77,7 +76,7 @@ internal static class DeskJson
             json.WriteStartObject();
             if (finding.Line > 0)
             {
-                json.WriteString("file", folder.Shown(finding.File));
+                json.WriteString("file", finding.File);
                 json.WriteNumber("line", finding.Line);
                 json.WriteNumber("column", finding.Column);
                 if (lines?.GetValueOrDefault((finding.File, finding.Line)) is { } line)

@@ -36,9 +36,6 @@ internal static class DeskLimits
     /// <summary>Levels of nesting in what is sent.</summary>
     public const int Depth = 6;
 
-    /// <summary>Rows of a launch: more cannot be drawn.</summary>
-    public const int Rows = 20_000;
-
     /// <summary>Scenarios in the list of a folder.</summary>
     public const int Listed = 500;
 }

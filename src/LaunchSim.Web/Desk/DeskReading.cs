@@ -1,7 +1,5 @@
-using System.Globalization;
 using System.Text;
 using LaunchSim.Scenarios;
-using LaunchSim.Vehicle;
 
 namespace LaunchSim.Web.Desk;
 
@@ -20,63 +18,31 @@ internal sealed class DeskReading(DeskFolder folder)
     public ScenarioReader Reader => _reader;
 
     /// <summary>Reads a file.</summary>
-    /// <param name="path">Its whole path.</param>
+    /// <param name="name">Its name in the folder.</param>
     /// <param name="before">What was read before; null for nothing.</param>
     /// <param name="files">The files that it was read from or looked for in.</param>
-    public DeskState Read(string path, DeskState? before, out IReadOnlyList<string> files)
+    public DeskState Read(string name, DeskState? before, out IReadOnlyList<string> files)
     {
-        ReadResult read = _reader.Read(path);
-        files = read.Files.Count > 0 ? read.Files : [path];
-        IReadOnlyList<Diagnostic> errors = read.Scenario is { } scenario ? TooLong(scenario) : read.Errors;
-        Scenario? now = errors.Count == 0 ? read.Scenario : null;
+        ReadResult read = _reader.Read(name);
+        files = read.Files.Count > 0 ? read.Files : [Path.Combine(folder.Boundary.Folder, name)];
         return new DeskState
         {
             Version = (before?.Version ?? 0) + 1,
-            Scenario = now ?? before?.Scenario,
-            Errors = errors,
+            Scenario = read.Scenario ?? before?.Scenario,
+            Errors = read.Errors,
             Warnings = read.Warnings,
-            Lines = Lines(errors, files),
-            Controls = now is not null ? Controls.Of(now) : before?.Controls ?? [],
+            Lines = Lines(read.Errors),
+            Controls = read.Scenario is { } scenario ? Controls.Of(scenario) : before?.Controls ?? [],
         };
     }
 
-    /// <summary>What is wrong with a run of more rows than can be drawn; empty when nothing is.</summary>
-    /// <param name="scenario">The scenario.</param>
-    public static IReadOnlyList<Diagnostic> TooLong(Scenario scenario)
-    {
-        RunSettings run = scenario.Run;
-        double rows = (run.Duration ?? (run.Marks.Count > 0 ? RunSettings.LongestDuration : RunSettings.DefaultDuration)) / run.Sample;
-        if (rows <= DeskLimits.Rows)
-        {
-            return [];
-        }
-
-        string[] place = scenario.PlaceOf("run.sample").Split(':');
-        bool isPlaced = place.Length > 2 && int.TryParse(place[^2], CultureInfo.InvariantCulture, out _);
-        return
-        [
-            new Diagnostic
-            {
-                File = isPlaced ? string.Join(':', place[..^2]) : scenario.SourceFile,
-                Line = isPlaced ? int.Parse(place[^2], CultureInfo.InvariantCulture) : 0,
-                Column = isPlaced ? int.Parse(place[^1], CultureInfo.InvariantCulture) : 0,
-                Severity = Severity.Error,
-                Path = "run.sample",
-                Message = string.Create(CultureInfo.InvariantCulture, $"a run of {rows:#,0} rows"),
-                Allowed = string.Create(CultureInfo.InvariantCulture, $"on the desk {DeskLimits.Rows:#,0} rows at the most"),
-                Mend = "make run.sample longer or run.duration shorter",
-            },
-        ];
-    }
-
     // Errors are shown with the line that they are in.
-    private Dictionary<(string, int), string> Lines(IReadOnlyList<Diagnostic> errors, IReadOnlyList<string> files)
+    private Dictionary<(string, int), string> Lines(IReadOnlyList<Diagnostic> errors)
     {
         var lines = new Dictionary<(string, int), string>();
         foreach (IGrouping<string, Diagnostic> group in errors.Where(error => error.Line > 0).GroupBy(error => error.File))
         {
-            string? path = files.FirstOrDefault(file => folder.Shown(file) == folder.Shown(Path.GetFullPath(group.Key)));
-            string[] text = path is null ? [] : Text(path);
+            string[] text = Text(Path.GetFullPath(group.Key, folder.Boundary.Folder));
             foreach (int line in group.Select(error => error.Line).Distinct().Where(line => line <= text.Length).Take(MostLines))
             {
                 lines[(group.Key, line)] = DeskLog.Plain(text[line - 1].TrimEnd('\r').Replace('\t', ' '));

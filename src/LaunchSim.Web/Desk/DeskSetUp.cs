@@ -33,8 +33,7 @@ internal sealed record DeskSetUp(Scenario? Scenario, IReadOnlyList<ScenarioEdit>
         }
 
         ReadResult moved = scenario.With(read.Edits);
-        IReadOnlyList<Diagnostic> errors = moved.Scenario is { } now ? DeskReading.TooLong(now) : moved.Errors;
-        return new DeskSetUp(errors.Count == 0 ? moved.Scenario : null, read.Edits, errors);
+        return new DeskSetUp(moved.Scenario, read.Edits, moved.Errors);
     }
 
     private static Diagnostic NotMoved(string path) => new()

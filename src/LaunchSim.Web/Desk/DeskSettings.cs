@@ -20,9 +20,6 @@ public sealed record DeskSettings
 
     /// <summary>How long a client may take for what is sent to it.</summary>
     public TimeSpan Patience { get; init; } = TimeSpan.FromSeconds(20);
-
-    /// <summary>What launches become for the browser.</summary>
-    internal IDeskDocuments? Documents { get; init; }
 }
 
 /// <summary>A desk cannot be opened; the message is a sentence for the user.</summary>
