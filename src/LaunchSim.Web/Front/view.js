@@ -25,9 +25,10 @@ const REST = 120;
 
 /**
  * @param {import('./document.js').LaunchDocument} first
+ * @param {...Node} under What stands between the player and the load by path.
  * @returns {View}
  */
-export function createView(first) {
+export function createView(first, ...under) {
   let doc = first;
   const cursor = createCursor(longest(doc)), range = createRange(longest(doc));
   const scene = createScene(doc, cursor);
@@ -37,7 +38,7 @@ export function createView(first) {
   const title = html('header');
   const said = html('div', { class: 'said' }), told = html('div', { class: 'told' });
   const element = html('div', { class: 'view' }, title,
-    html('section', { class: 'moving', 'aria-label': 'the launch, moving' }, answers.element, html('div', { class: 'controls' }, player.element, lookAt(scene)), createPaths(scene, () => doc), createInstant(scene, cursor, () => doc)),
+    html('section', { class: 'moving', 'aria-label': 'the launch, moving' }, answers.element, html('div', { class: 'controls' }, player.element, lookAt(scene)), ...under, createPaths(scene, () => doc), createInstant(scene, cursor, () => doc)),
     board.beside, said, board.more, told);
 
   function tell() {
