@@ -38,12 +38,13 @@ export function createChart(host, cursor, range) {
   whole.type = 'button';
   const explanation = html('p', 'chart-explanation');
   const readout = createReadout();
-  const fixed = svg('g');
+  const picture = svg('svg', { class: 'chart-picture', 'aria-hidden': 'true' });
   const selection = svg('rect', { class: 'chart-selection', visibility: 'hidden' });
   const pointed = createNeedle('chart-pointed');
   const needle = createNeedle('chart-cursor');
-  const picture = svg('svg', { class: 'chart-picture', 'aria-hidden': 'true' }, [fixed, selection, pointed.element, needle.element]);
-  const area = html('div', 'chart-area', [picture]);
+  // What moves is a drawing of its own, so that the browser lays out nothing else when it does.
+  const overlay = svg('svg', { class: 'chart-overlay', 'aria-hidden': 'true' }, [selection, pointed.element, needle.element]);
+  const area = html('div', 'chart-area', [picture, overlay]);
   area.tabIndex = 0;
   area.setAttribute('role', 'slider');
   const table = createTable();
@@ -55,6 +56,8 @@ export function createChart(host, cursor, range) {
   let data = null;
   /** @type {import('./plane.js').Plane | null} */
   let plane = null;
+  /** @type {((text: string) => number) | undefined} */
+  let ruler;
   let width = 0;
   let isSeen = false;
   let isStale = true;
@@ -67,10 +70,14 @@ export function createChart(host, cursor, range) {
     }
 
     isStale = false;
-    const drawn = drawing(data, range, width, createRuler(picture), clip);
+    ruler ??= createRuler(picture);
+    const drawn = drawing(data, range, width, ruler, clip);
     plane = drawn.plane;
-    picture.setAttribute('viewBox', `0 0 ${width} ${drawn.height}`);
-    fixed.replaceChildren(...drawn.parts);
+    for (const one of [picture, overlay]) {
+      one.setAttribute('viewBox', `0 0 ${width} ${drawn.height}`);
+    }
+
+    picture.replaceChildren(...drawn.parts);
     needle.fit(plane, data.curves);
     pointed.fit(plane, data.curves);
     whole.hidden = range.isWhole;
@@ -209,7 +216,6 @@ export function createChart(host, cursor, range) {
       readout.show(shown);
       table.show(shown);
       tell();
-      width = Math.round(area.clientWidth) || width;
       drawSoon();
     },
     dispose() {

@@ -1,7 +1,7 @@
 // @ts-check
 import { axes } from './axes.js';
 import { STRIDE, profileOf } from './boxes.js';
-import { hasValue } from './data.js';
+import { hasValue, letterOf } from './data.js';
 import { rounded, svg, words } from './elements.js';
 import { extentOf } from './extent.js';
 import { lanes } from './lanes.js';
@@ -19,7 +19,10 @@ import { ticksOf } from './ticks.js';
 
 // Room that a number of an axis takes, px.
 const ACROSS = 56;
-const UP = 36;
+const UP = 30;
+
+// Lines nearer than that are one to the eye, px.
+const APART = 7;
 
 /**
  * All of a chart that stays when the cursor moves.
@@ -50,7 +53,7 @@ export function drawing(data, range, width, ruler, clip) {
     svg('clipPath', { id: clip }, [svg('rect', { x: plane.left, y: plane.top - 2, width: Math.max(0, plane.right - plane.left), height: plane.bottom - plane.top + 4 })]),
   ];
   if (data.curves.some((curve) => hasValue(curve.values))) {
-    parts.push(named(data, plane, layout.isWide, ruler));
+    parts.push(named(data, plane, layout.isWide, several, ruler));
   } else {
     parts.push(words('no value in this run', (plane.left + plane.right) / 2, (plane.top + plane.bottom) / 2, 'chart-nothing chart-middle'));
   }
@@ -87,8 +90,8 @@ function lines({ times, values, closing, style, tone, weight }, plane) {
     : [line('solid', (i) => closing[i] === 0 || closing[Math.max(0, i - 1)] === 0), line('dash', (i) => closing[i] === 1 || closing[Math.max(0, i - 1)] === 1)];
 }
 
-/** @param {ChartData} data @param {Plane} plane @param {boolean} isWide @param {(text: string) => number} ruler */
-function named(data, plane, isWide, ruler) {
+/** @param {ChartData} data @param {Plane} plane @param {boolean} isWide @param {boolean} several @param {(text: string) => number} ruler */
+function named(data, plane, isWide, several, ruler) {
   const profiles = data.curves.map((curve) => profileOf(curve, plane, valueAt));
   const levels = (data.levels ?? []).map((level) => new Float64Array(profileLength(plane)).fill(plane.y(level.value)));
   const all = [...profiles, ...levels];
@@ -98,6 +101,12 @@ function named(data, plane, isWide, ruler) {
   if (isWide) {
     const ends = data.curves.map((curve, i) => ({ text: curve.label, className: `tone-${curve.tone}`, end: endOf(profiles[i], plane) }));
     group.append(besideNames(ends, plane, ruler));
+
+    // Lines that lie together at their ends are told apart where they part.
+    data.curves.forEach((curve, i) => {
+      const name = several ? nameWithin(letterOf(curve.launch), `tone-${curve.tone}`, profiles[i], all.filter((_, other) => other !== i), taken, plane, ruler, { must: false, apart: APART }) : null;
+      group.append(...(name === null ? [] : [name]));
+    });
   } else {
     data.curves.forEach((curve, i) => {
       const name = nameWithin(curve.label, `tone-${curve.tone}`, profiles[i], all.filter((_, other) => other !== i), taken, plane, ruler);
@@ -107,7 +116,7 @@ function named(data, plane, isWide, ruler) {
 
   (data.levels ?? []).forEach((level, i) => {
     const own = profiles.length + i;
-    const name = nameWithin(level.text, `chart-level-name tone-${level.tone}`, all[own], all.filter((_, other) => other !== own), taken, plane, ruler, isWide);
+    const name = nameWithin(level.text, `chart-level-name tone-${level.tone}`, all[own], all.filter((_, other) => other !== own), taken, plane, ruler, { must: isWide });
     group.append(...(name === null ? [] : [name]));
   });
   return group;

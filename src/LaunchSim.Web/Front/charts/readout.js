@@ -33,7 +33,7 @@ export function createReadout() {
       const digits = Math.max(1, ...shown.curves.map((curve) => digitsOf(curve, shown.decimals)));
       element.style.setProperty('--digits', String(digits));
       element.replaceChildren(
-        html('li', (shown.marks?.length ?? 0) > 0 ? 'chart-when chart-when-events' : 'chart-when', [when, events]),
+        html('li', 'chart-when', [html('span', (shown.marks?.length ?? 0) > 0 ? 'chart-now chart-now-events' : 'chart-now', [when, events])]),
         ...shown.curves.map((curve, i) => item(curve, numbers[i], shown.unit)),
         ...(shown.band === undefined ? [] : [html('li', 'chart-legend', [swatch('chart-band-swatch'), shown.band])]),
         ...(shown.strip === undefined ? [] : [html('li', 'chart-legend', [swatch('chart-strip-swatch'), shown.strip.text])]),
