@@ -2,6 +2,7 @@ using System.Globalization;
 using LaunchSim.Charts.Drawing;
 using LaunchSim.Figures;
 using LaunchSim.Reports.Numbers;
+using LaunchSim.Reports.Words;
 using OxyPlot;
 
 namespace LaunchSim.Charts.Launch;
@@ -115,23 +116,6 @@ internal sealed class EventLanes
         string first = Readout.Time.Text(spells[0].Time);
         string from = spells.Length > 1 ? string.Create(CultureInfo.InvariantCulture, $" {spells.Length}× from {first}") : $" from {first}";
         string at = spells.Length > 1 ? string.Create(CultureInfo.InvariantCulture, $" {spells.Length}× from {first}") : $" at {first}";
-        return kind switch
-        {
-            LaunchEventKind.RearTopStop => $"rear dampers topped out{from}",
-            LaunchEventKind.RearBottomStop => $"rear dampers bottomed{from}",
-            LaunchEventKind.FrontTopStop => $"front dampers topped out{from}",
-            LaunchEventKind.FrontBottomStop => $"front dampers bottomed{from}",
-            LaunchEventKind.FrontTireOff => $"front tyres up{from}",
-            LaunchEventKind.RearTireOff => $"rear tyres up{from}",
-            LaunchEventKind.RearSlipPastPeak => $"rear tyres past their grip{from}",
-            LaunchEventKind.RearSpringLoose => $"rear springs loose{from}",
-            LaunchEventKind.FrontSpringLoose => $"front springs loose{from}",
-            LaunchEventKind.WheelieBar => $"wheelie bar down{from}",
-            LaunchEventKind.ClutchLocked => $"clutch locked{from}",
-            LaunchEventKind.Shift => $"shift{at}",
-            LaunchEventKind.RearGripFloor => $"rear tyres overloaded{from}",
-            LaunchEventKind.FrontGripFloor => $"front tyres overloaded{from}",
-            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "This kind has no words."),
-        };
+        return EventWords.Of(kind) + (kind == LaunchEventKind.Shift ? at : from);
     }
 }

@@ -47,6 +47,17 @@ public static class LaunchCharts
         return [.. All.Where(chart => chart.IsFor(view.Car)).Select(chart => (chart.Name, Picture(chart, view)))];
     }
 
+    /// <summary>What each chart shows, in one sentence without a full stop, by the chart's plain name: without drawing.</summary>
+    /// <param name="run">The launch; not read by another thread meanwhile.</param>
+    /// <param name="readout">The units.</param>
+    /// <param name="program">Program and version, for the foot.</param>
+    public static IReadOnlyList<(string Name, string Title)> Titles(LaunchOutcome run, Readout readout, string program)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        var view = new LaunchView(run, readout, program);
+        return [.. All.Where(chart => chart.IsFor(view.Car)).Select(chart => (chart.Name, chart.Title(view)))];
+    }
+
     /// <summary>The sheet: what the car is, what it does, and why, on one page.</summary>
     /// <param name="run">The launch; not read by another thread while the picture is drawn.</param>
     /// <param name="readout">The units.</param>

@@ -45,6 +45,9 @@ internal sealed record OutputKind(string Name, string Extension, string Begins, 
     /// <summary>A page to print.</summary>
     public static OutputKind Pdf { get; } = new("a page to print", ".pdf", "%PDF-", "(LaunchSim)");
 
+    /// <summary>A page for a browser.</summary>
+    public static OutputKind Html { get; } = new("a page", ".html", "<!DOCTYPE html>", "LaunchSim</title>");
+
     /// <summary>Whether a file that is there is of this kind.</summary>
     /// <param name="path">The file.</param>
     public bool IsOf(string path)
