@@ -2,7 +2,8 @@
 import { axes } from './axes.js';
 import { STRIDE, profileOf } from './boxes.js';
 import { hasValue, letterOf } from './data.js';
-import { rounded, svg, words } from './elements.js';
+import { svg } from '../elements.js';
+import { rounded, words } from './text.js';
 import { extentOf } from './extent.js';
 import { lanes } from './lanes.js';
 import { layoutOf, leftOf } from './layout.js';
@@ -45,12 +46,12 @@ export function drawing(data, range, width, ruler, clip) {
     strip(data, plane),
     axes(plane, across, up, layout),
     lanes(data.marks ?? [], plane, layout, several, ruler),
-    svg('g', { 'clip-path': `url(#${clip})` }, [
+    svg('g', { 'clip-path': `url(#${clip})` },
       ...data.curves.flatMap((curve) => band(curve, plane)),
       ...(data.levels ?? []).map((level) => svg('path', { d: `M${plane.left} ${rounded(plane.y(level.value))}H${plane.right}`, class: `chart-level tone-${level.tone}` })),
       ...data.curves.flatMap((curve) => lines(curve, plane)),
-    ]),
-    svg('clipPath', { id: clip }, [svg('rect', { x: plane.left, y: plane.top - 2, width: Math.max(0, plane.right - plane.left), height: plane.bottom - plane.top + 4 })]),
+    ),
+    svg('clipPath', { id: clip }, svg('rect', { x: plane.left, y: plane.top - 2, width: Math.max(0, plane.right - plane.left), height: plane.bottom - plane.top + 4 })),
   ];
   if (data.curves.some((curve) => hasValue(curve.values))) {
     parts.push(named(data, plane, layout.isWide, several, ruler));
@@ -97,7 +98,7 @@ function named(data, plane, isWide, several, ruler) {
   const all = [...profiles, ...levels];
   /** @type {import('./boxes.js').Box[]} */
   const taken = [];
-  const group = svg('g', {}, [points(data, plane, all, taken, ruler)]);
+  const group = svg('g', {}, points(data, plane, all, taken, ruler));
   if (isWide) {
     const ends = data.curves.map((curve, i) => ({ text: curve.label, className: `tone-${curve.tone}`, end: endOf(profiles[i], plane) }));
     group.append(besideNames(ends, plane, ruler));

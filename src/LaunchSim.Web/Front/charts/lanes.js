@@ -1,6 +1,7 @@
 // @ts-check
 import { letterOf } from './data.js';
-import { rounded, svg, words } from './elements.js';
+import { svg } from '../elements.js';
+import { rounded, words } from './text.js';
 
 /** @typedef {import('./data.js').Mark} Mark */
 /** @typedef {import('./plane.js').Plane} Plane */
@@ -71,10 +72,10 @@ export function lanes(marks, plane, layout, several, ruler) {
   for (const { mark, lane, from, to, at } of placesOf(marks, plane, layout.width, layout.lanes, several, ruler)) {
     const foot = top + (lane + 1) * LANE - 1;
     const hasWords = !Number.isNaN(at);
-    const event = svg('g', {}, [
-      svg('title', {}, [mark.text]),
+    const event = svg('g', {},
+      svg('title', {}, mark.text),
       svg('rect', { x: rounded(from), y: foot - BAR, width: rounded(to - from), height: BAR, class: 'chart-spell' }),
-    ]);
+    );
     if (mark.time >= plane.from) {
       event.append(svg('path', { d: `M${rounded(from)} ${hasWords ? foot - LANE + 3 : foot - BAR - 2}V${foot}`, class: 'chart-tick' }));
     }

@@ -1,8 +1,9 @@
 // @ts-check
 import { STRIDE, clearance, overlap, reachOf } from './boxes.js';
-import { rounded, svg, words } from './elements.js';
+import { svg } from '../elements.js';
+import { rounded, words } from './text.js';
 import { GUTTER } from './layout.js';
-import { TEXT, wrapped } from './ruler.js';
+import { TEXT, shortened, wrapped } from './ruler.js';
 
 /** @typedef {import('./boxes.js').Box} Box */
 /** @typedef {import('./plane.js').Plane} Plane */
@@ -29,13 +30,18 @@ const COVERED = 1000;
 export function besideNames(names, plane, ruler) {
   const group = svg('g');
   const left = plane.right + 14;
-  const placed = names.flatMap(({ text, className, end }) => {
+  const room = plane.bottom - plane.top + 10;
+  const width = GUTTER - 16;
+  const all = names.map(({ text }) => wrapped(text, width, ruler));
+  const isTight = all.reduce((sum, lines) => sum + lines.length, 0) * TEXT.line > room;
+  const line = Math.min(TEXT.line, isTight ? room / names.length : TEXT.line);
+  const placed = names.flatMap(({ text, className, end }, i) => {
     if (end === null) {
       return [];
     }
 
-    const lines = wrapped(text, GUTTER - 16, ruler);
-    const height = lines.length * TEXT.line;
+    const lines = isTight ? [shortened(text, width, ruler)] : all[i];
+    const height = lines.length * line;
     return [{ lines, className, end, height, top: end.y - height / 2 }];
   });
 
@@ -153,7 +159,7 @@ export function nameBeside(text, className, at, above, lines, taken, plane, rule
         taken.push(box);
         const name = words(text, left, box.bottom - 1.5, className);
         const foot = { x: Math.min(box.right, Math.max(left, at.x)), y: top > at.y ? top : top + height < at.y ? top + height : at.y };
-        return far === DISTANCES[0] ? name : svg('g', {}, [svg('path', { d: `M${rounded(at.x)} ${rounded(at.y)}L${rounded(foot.x)} ${rounded(foot.y)}`, class: `chart-leader ${className}` }), name]);
+        return far === DISTANCES[0] ? name : svg('g', {}, svg('path', { d: `M${rounded(at.x)} ${rounded(at.y)}L${rounded(foot.x)} ${rounded(foot.y)}`, class: `chart-leader ${className}` }), name);
       }
     }
   }

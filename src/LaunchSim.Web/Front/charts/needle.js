@@ -1,5 +1,6 @@
 // @ts-check
-import { rounded, svg } from './elements.js';
+import { svg } from '../elements.js';
+import { rounded } from './text.js';
 import { valueAt } from './sample.js';
 
 /** @typedef {import('./plane.js').Plane} Plane */
@@ -11,7 +12,7 @@ import { valueAt } from './sample.js';
  */
 export function createNeedle(className) {
   const line = svg('path', { class: 'chart-needle' });
-  const group = switched(svg('g', { class: className }, [line]));
+  const group = switched(svg('g', { class: className }, line));
   /** @type {ReadonlyArray<Curve>} */
   let curves = [];
   /** @type {ReadonlyArray<ReturnType<typeof switched<SVGCircleElement>>>} */

@@ -1,5 +1,6 @@
 // @ts-check
-import { rounded, svg } from './elements.js';
+import { svg } from '../elements.js';
+import { rounded } from './text.js';
 import { nameBeside } from './names.js';
 
 /** @typedef {import('./boxes.js').Box} Box */

@@ -50,3 +50,18 @@ export function wrapped(text, width, ruler) {
 
   return lines;
 }
+
+/**
+ * A text cut off where it would not fit.
+ * @param {string} text
+ * @param {number} width
+ * @param {(text: string) => number} ruler
+ */
+export function shortened(text, width, ruler) {
+  let kept = text;
+  while (kept.length > 1 && ruler(kept === text ? text : `${kept}…`) > width) {
+    kept = kept.slice(0, -1);
+  }
+
+  return kept === text ? text : `${kept.trimEnd()}…`;
+}
