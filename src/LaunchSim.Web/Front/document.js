@@ -3,7 +3,7 @@
 /**
  * @typedef {[number, number]} Place Ahead of the standing rear wheel centre and above the ground, m.
  * @typedef {{ unit: string, factor: number, decimals: number }} Unit A value in the unit is the SI value over the factor.
- * @typedef {{ height: number, radius: number, load: number }} StandingWheel Centre's height, free radius, m; load, N.
+ * @typedef {{ height: number, radius: number, load: number, peakSlip: number }} StandingWheel Centre's height, free radius, m; load, N; the slip ratio past which grip falls.
  * @typedef {{ name: string, axle: Place | null, body: Place | null }} Strut A bar, or a spring or damper.
  * @typedef {{ bracket: string, name: string, inUse: boolean, onAxle: boolean, at: Place }} Hole
  * @typedef {{ percent: number | null, slope: number | null, ahead: number | null, up: number | null, neutralSlope: number | null }} StaticLine

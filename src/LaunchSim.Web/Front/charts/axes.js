@@ -1,5 +1,6 @@
 // @ts-check
-import { rounded, svg, words } from './elements.js';
+import { svg } from '../elements.js';
+import { rounded, words } from './text.js';
 
 /** @typedef {import('./plane.js').Plane} Plane */
 /** @typedef {ReturnType<typeof import('./ticks.js').ticksOf>} Ticks */
@@ -34,5 +35,5 @@ export function axes(plane, across, up, layout) {
     lines.push(svg('path', { d: `M${left} ${zero}H${right}`, class: 'chart-axis' }));
   }
 
-  return svg('g', {}, [...lines, ...numbers]);
+  return svg('g', {}, ...lines, ...numbers);
 }

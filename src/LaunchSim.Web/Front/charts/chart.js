@@ -1,6 +1,7 @@
 // @ts-check
 import { drawing } from './drawing.js';
-import { html, rounded, svg } from './elements.js';
+import { html, svg } from '../elements.js';
+import { rounded } from './text.js';
 import { followKeys } from './keys.js';
 import { createNeedle } from './needle.js';
 import { followPointer } from './pointer.js';
@@ -32,29 +33,29 @@ let count = 0;
  */
 export function createChart(host, cursor, range) {
   const clip = `chart-clip-${++count}`;
-  const title = html('span', 'chart-title');
-  const unit = html('span', 'chart-unit-name');
-  const whole = html('button', 'chart-whole', ['whole run']);
-  whole.type = 'button';
-  const explanation = html('p', 'chart-explanation');
+  const title = html('span', { class: 'chart-title' });
+  const unit = html('span', { class: 'chart-unit-name' });
+  const whole = html('button', { type: 'button', class: 'chart-whole' }, 'whole run');
+  const explanation = html('p', { class: 'chart-explanation' });
   const readout = createReadout();
-  const fixed = svg('g');
+  const picture = svg('svg', { class: 'chart-picture', 'aria-hidden': 'true' });
   const selection = svg('rect', { class: 'chart-selection', visibility: 'hidden' });
   const pointed = createNeedle('chart-pointed');
   const needle = createNeedle('chart-cursor');
-  const picture = svg('svg', { class: 'chart-picture', 'aria-hidden': 'true' }, [fixed, selection, pointed.element, needle.element]);
-  const area = html('div', 'chart-area', [picture]);
-  area.tabIndex = 0;
-  area.setAttribute('role', 'slider');
+  // What moves is a drawing of its own, so that the browser lays out nothing else when it does.
+  const overlay = svg('svg', { class: 'chart-overlay', 'aria-hidden': 'true' }, selection, pointed.element, needle.element);
+  const area = html('div', { class: 'chart-area', role: 'slider', tabindex: 0, 'aria-valuemin': 0 }, picture, overlay);
   const table = createTable();
-  const caption = html('figcaption', 'chart-caption', [html('span', 'chart-heading', [title, unit]), whole]);
-  const element = html('figure', 'chart', [caption, explanation, readout.element, area, table.element]);
+  const caption = html('figcaption', { class: 'chart-caption' }, html('span', {}, title, unit), whole);
+  const element = html('figure', { class: 'chart' }, caption, explanation, readout.element, area, table.element);
   host.append(element);
 
   /** @type {ChartData | null} */
   let data = null;
   /** @type {import('./plane.js').Plane | null} */
   let plane = null;
+  /** @type {((text: string) => number) | undefined} */
+  let ruler;
   let width = 0;
   let isSeen = false;
   let isStale = true;
@@ -67,10 +68,14 @@ export function createChart(host, cursor, range) {
     }
 
     isStale = false;
-    const drawn = drawing(data, range, width, createRuler(picture), clip);
+    ruler ??= createRuler(picture);
+    const drawn = drawing(data, range, width, ruler, clip);
     plane = drawn.plane;
-    picture.setAttribute('viewBox', `0 0 ${width} ${drawn.height}`);
-    fixed.replaceChildren(...drawn.parts);
+    for (const one of [picture, overlay]) {
+      one.setAttribute('viewBox', `0 0 ${width} ${drawn.height}`);
+    }
+
+    picture.replaceChildren(...drawn.parts);
     needle.fit(plane, data.curves);
     pointed.fit(plane, data.curves);
     whole.hidden = range.isWhole;
@@ -205,11 +210,9 @@ export function createChart(host, cursor, range) {
       explanation.textContent = shown.reason ?? shown.explanation;
       explanation.hidden = explanation.textContent === '';
       area.setAttribute('aria-label', `${shown.title}${shown.unit === '' ? '' : `, ${shown.unit}`}, against time`);
-      area.setAttribute('aria-valuemin', '0');
       readout.show(shown);
       table.show(shown);
       tell();
-      width = Math.round(area.clientWidth) || width;
       drawSoon();
     },
     dispose() {

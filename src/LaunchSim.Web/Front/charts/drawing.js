@@ -1,8 +1,9 @@
 // @ts-check
 import { axes } from './axes.js';
 import { STRIDE, profileOf } from './boxes.js';
-import { hasValue } from './data.js';
-import { rounded, svg, words } from './elements.js';
+import { hasValue, letterOf } from './data.js';
+import { svg } from '../elements.js';
+import { rounded, words } from './text.js';
 import { extentOf } from './extent.js';
 import { lanes } from './lanes.js';
 import { layoutOf, leftOf } from './layout.js';
@@ -19,7 +20,10 @@ import { ticksOf } from './ticks.js';
 
 // Room that a number of an axis takes, px.
 const ACROSS = 56;
-const UP = 36;
+const UP = 30;
+
+// Lines nearer than that are one to the eye, px.
+const APART = 7;
 
 /**
  * All of a chart that stays when the cursor moves.
@@ -42,15 +46,15 @@ export function drawing(data, range, width, ruler, clip) {
     strip(data, plane),
     axes(plane, across, up, layout),
     lanes(data.marks ?? [], plane, layout, several, ruler),
-    svg('g', { 'clip-path': `url(#${clip})` }, [
+    svg('g', { 'clip-path': `url(#${clip})` },
       ...data.curves.flatMap((curve) => band(curve, plane)),
       ...(data.levels ?? []).map((level) => svg('path', { d: `M${plane.left} ${rounded(plane.y(level.value))}H${plane.right}`, class: `chart-level tone-${level.tone}` })),
       ...data.curves.flatMap((curve) => lines(curve, plane)),
-    ]),
-    svg('clipPath', { id: clip }, [svg('rect', { x: plane.left, y: plane.top - 2, width: Math.max(0, plane.right - plane.left), height: plane.bottom - plane.top + 4 })]),
+    ),
+    svg('clipPath', { id: clip }, svg('rect', { x: plane.left, y: plane.top - 2, width: Math.max(0, plane.right - plane.left), height: plane.bottom - plane.top + 4 })),
   ];
   if (data.curves.some((curve) => hasValue(curve.values))) {
-    parts.push(named(data, plane, layout.isWide, ruler));
+    parts.push(named(data, plane, layout.isWide, several, ruler));
   } else {
     parts.push(words('no value in this run', (plane.left + plane.right) / 2, (plane.top + plane.bottom) / 2, 'chart-nothing chart-middle'));
   }
@@ -87,17 +91,23 @@ function lines({ times, values, closing, style, tone, weight }, plane) {
     : [line('solid', (i) => closing[i] === 0 || closing[Math.max(0, i - 1)] === 0), line('dash', (i) => closing[i] === 1 || closing[Math.max(0, i - 1)] === 1)];
 }
 
-/** @param {ChartData} data @param {Plane} plane @param {boolean} isWide @param {(text: string) => number} ruler */
-function named(data, plane, isWide, ruler) {
+/** @param {ChartData} data @param {Plane} plane @param {boolean} isWide @param {boolean} several @param {(text: string) => number} ruler */
+function named(data, plane, isWide, several, ruler) {
   const profiles = data.curves.map((curve) => profileOf(curve, plane, valueAt));
   const levels = (data.levels ?? []).map((level) => new Float64Array(profileLength(plane)).fill(plane.y(level.value)));
   const all = [...profiles, ...levels];
   /** @type {import('./boxes.js').Box[]} */
   const taken = [];
-  const group = svg('g', {}, [points(data, plane, all, taken, ruler)]);
+  const group = svg('g', {}, points(data, plane, all, taken, ruler));
   if (isWide) {
     const ends = data.curves.map((curve, i) => ({ text: curve.label, className: `tone-${curve.tone}`, end: endOf(profiles[i], plane) }));
     group.append(besideNames(ends, plane, ruler));
+
+    // Lines that lie together at their ends are told apart where they part.
+    data.curves.forEach((curve, i) => {
+      const name = several ? nameWithin(letterOf(curve.launch), `tone-${curve.tone}`, profiles[i], all.filter((_, other) => other !== i), taken, plane, ruler, { must: false, apart: APART }) : null;
+      group.append(...(name === null ? [] : [name]));
+    });
   } else {
     data.curves.forEach((curve, i) => {
       const name = nameWithin(curve.label, `tone-${curve.tone}`, profiles[i], all.filter((_, other) => other !== i), taken, plane, ruler);
@@ -107,7 +117,7 @@ function named(data, plane, isWide, ruler) {
 
   (data.levels ?? []).forEach((level, i) => {
     const own = profiles.length + i;
-    const name = nameWithin(level.text, `chart-level-name tone-${level.tone}`, all[own], all.filter((_, other) => other !== own), taken, plane, ruler, isWide);
+    const name = nameWithin(level.text, `chart-level-name tone-${level.tone}`, all[own], all.filter((_, other) => other !== own), taken, plane, ruler, { must: isWide });
     group.append(...(name === null ? [] : [name]));
   });
   return group;

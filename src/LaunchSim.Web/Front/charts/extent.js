@@ -4,6 +4,9 @@ import { indexAt } from './sample.js';
 // Share of the extent that is left free at an end at which there are data: for names.
 const ROOM = 0.12;
 
+// So many of the last digit are worth the whole height at the least: what is not read out is not drawn large.
+const DIGITS = 10;
+
 // Share of the extent below which there is nothing to see.
 const ROUNDING = 1e-6;
 
@@ -37,20 +40,20 @@ export function extentOf(data, from, to) {
   }
 
   data.levels?.forEach((level) => take(level.value));
-  return opened(low, high, data.least ?? 0);
+  return opened(low, high, Math.max(data.least ?? 0, DIGITS * 10 ** -data.decimals));
 }
 
 /** @param {number} low @param {number} high @param {number} least */
 function opened(low, high, least) {
   if (low > high) {
-    return { low: 0, high: least || 1 };
+    return { low: 0, high: least };
   }
 
   // A load of nothing is nothing but for rounding.
   const nothing = ROUNDING * Math.max(least, high - low);
   low = Math.abs(low) < nothing ? 0 : low;
   high = Math.abs(high) < nothing ? 0 : high;
-  const wanted = Math.max(least, ROUNDING * Math.max(Math.abs(low), Math.abs(high))) || 1;
+  const wanted = Math.max(least, ROUNDING * Math.max(Math.abs(low), Math.abs(high)));
   const missing = wanted - (high - low);
   if (missing > 0) {
     [low, high] = high >= -low ? [low, high + missing] : [low - missing, high];

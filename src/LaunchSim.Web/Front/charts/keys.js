@@ -84,7 +84,9 @@ export function followKeys(area, cursor, range, samples, moved) {
   /** @param {KeyboardEvent} event */
   function onKey(event) {
     if (!event.altKey && !event.ctrlKey && !event.metaKey && press(event)) {
+      // The page has keys of its own for the time.
       event.preventDefault();
+      event.stopPropagation();
     }
   }
 

@@ -1,6 +1,7 @@
 // @ts-check
 import { letterOf } from './data.js';
-import { rounded, svg, words } from './elements.js';
+import { svg } from '../elements.js';
+import { rounded, words } from './text.js';
 
 /** @typedef {import('./data.js').Mark} Mark */
 /** @typedef {import('./plane.js').Plane} Plane */
@@ -8,13 +9,14 @@ import { rounded, svg, words } from './elements.js';
 /** Height of a lane of events, px. */
 export const LANE = 17;
 
-// Room between a word and what is beside it, px; the least width at which a spell is seen.
+// Room between a word and what is beside it, px; the least width at which a spell is seen; height of its bar.
 const GAP = 5;
 const LEAST = 2;
+const BAR = 3;
 
 /**
- * Finds what happened its places above the plot: a lane, whether it is free there, where its bar begins and ends, and where
- * its words stand, not a number where there is no room for them. With several launches each has a lane of its own.
+ * Finds what happened its places above the plot: a lane, where its bar begins and ends, and where its words stand, not a
+ * number where there is no room for them. With several launches each has a lane of its own.
  * @param {ReadonlyArray<Mark>} marks In order of time.
  * @param {Pick<Plane, 'left' | 'right' | 'from' | 'to' | 'x'>} plane
  * @param {number} edge Where the drawing ends on the right, px.
@@ -24,6 +26,7 @@ const LEAST = 2;
  */
 export function placesOf(marks, plane, edge, most, several, ruler) {
   const ends = new Array(most).fill(plane.left - 2 * GAP);
+  const bars = new Array(most).fill(0);
   return marks.flatMap((mark) => {
     const last = mark.until ?? mark.time;
     if (last < plane.from || mark.time > plane.to) {
@@ -33,22 +36,21 @@ export function placesOf(marks, plane, edge, most, several, ruler) {
     const from = Math.max(plane.left, plane.x(mark.time));
     const to = Math.max(from + LEAST, Math.min(plane.right, plane.x(last)));
     const width = ruler(mark.text);
-    const lane = several ? Math.min(mark.launch, most - 1) : firstFree(ends, from);
+    const lane = several ? Math.min(mark.launch, most - 1) : laneFor(ends, bars, from);
 
-    // Words stand behind their tick, else before it; where others are there is a short tick and nothing else.
-    const isFree = ends[lane] <= from;
-    const at = !isFree ? NaN : from + GAP + width <= edge ? from + GAP : ends[lane] + width + GAP <= from ? from - GAP - width : NaN;
-    if (isFree) {
-      ends[lane] = Math.max(to, Number.isNaN(at) ? to : at + width) + GAP;
-    }
-
-    return [{ mark, lane, from, to, at, isFree }];
+    // Words stand behind their tick, else before it; where others are there is a short tick and its bar.
+    const at = ends[lane] > from ? NaN : from + GAP + width <= edge ? from + GAP : ends[lane] + width + GAP <= from ? from - GAP - width : NaN;
+    ends[lane] = Number.isNaN(at) ? ends[lane] : Math.max(from, at + width) + GAP;
+    bars[lane] = Math.max(bars[lane], to);
+    return [{ mark, lane, from, to, at }];
   });
 }
 
-/** @param {number[]} ends @param {number} from */
-function firstFree(ends, from) {
-  const free = ends.findIndex((end) => end <= from);
+// Where neither words nor a bar are, else where no words are, else where the words end first.
+/** @param {number[]} ends @param {number[]} bars @param {number} from */
+function laneFor(ends, bars, from) {
+  const empty = ends.findIndex((end, lane) => end <= from && bars[lane] <= from);
+  const free = empty >= 0 ? empty : ends.findIndex((end) => end <= from);
   return free >= 0 ? free : ends.indexOf(Math.min(...ends));
 }
 
@@ -62,29 +64,28 @@ function firstFree(ends, from) {
  */
 export function lanes(marks, plane, layout, several, ruler) {
   const group = svg('g', { class: 'chart-lanes' });
-  const top = plane.top - layout.lanes * LANE - 3;
+  const top = plane.top - layout.lanes * LANE - 4;
   for (let lane = 0; several && lane < layout.lanes; lane++) {
     group.append(words(letterOf(lane), plane.left - 7, top + lane * LANE + 12, 'chart-number chart-left'));
   }
 
-  const bars = svg('g');
-  const texts = svg('g');
-  for (const { mark, lane, from, to, at, isFree } of placesOf(marks, plane, layout.width, layout.lanes, several, ruler)) {
-    const y = top + lane * LANE;
-    const x = rounded(from);
-    if (isFree) {
-      bars.append(svg('rect', { x, y: y + 1, width: rounded(to - from), height: LANE - 3, class: 'chart-spell' }, [svg('title', {}, [mark.text])]));
-    }
-
+  for (const { mark, lane, from, to, at } of placesOf(marks, plane, layout.width, layout.lanes, several, ruler)) {
+    const foot = top + (lane + 1) * LANE - 1;
+    const hasWords = !Number.isNaN(at);
+    const event = svg('g', {},
+      svg('title', {}, mark.text),
+      svg('rect', { x: rounded(from), y: foot - BAR, width: rounded(to - from), height: BAR, class: 'chart-spell' }),
+    );
     if (mark.time >= plane.from) {
-      texts.append(svg('path', { d: `M${x} ${isFree ? y + 1 : y + LANE - 5}V${y + LANE - 2}`, class: 'chart-tick' }, [svg('title', {}, [mark.text])]));
+      event.append(svg('path', { d: `M${rounded(from)} ${hasWords ? foot - LANE + 3 : foot - BAR - 2}V${foot}`, class: 'chart-tick' }));
     }
 
-    if (!Number.isNaN(at)) {
-      texts.append(words(mark.text, at, y + 12, 'chart-event'));
+    if (hasWords) {
+      event.append(words(mark.text, at, foot - BAR - 2, 'chart-event'));
     }
+
+    group.append(event);
   }
 
-  group.append(bars, texts);
   return group;
 }

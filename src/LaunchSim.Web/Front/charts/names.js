@@ -1,8 +1,9 @@
 // @ts-check
 import { STRIDE, clearance, overlap, reachOf } from './boxes.js';
-import { rounded, svg, words } from './elements.js';
+import { svg } from '../elements.js';
+import { rounded, words } from './text.js';
 import { GUTTER } from './layout.js';
-import { TEXT, wrapped } from './ruler.js';
+import { TEXT, shortened, wrapped } from './ruler.js';
 
 /** @typedef {import('./boxes.js').Box} Box */
 /** @typedef {import('./plane.js').Plane} Plane */
@@ -12,6 +13,9 @@ import { TEXT, wrapped } from './ruler.js';
 const NEAR = 4;
 const APART = 2;
 const ENOUGH = 36;
+
+// How far from a point its words may stand.
+const DISTANCES = [8, 20, 36];
 
 // A name that covers something is worse than any distance.
 const COVERED = 1000;
@@ -26,13 +30,18 @@ const COVERED = 1000;
 export function besideNames(names, plane, ruler) {
   const group = svg('g');
   const left = plane.right + 14;
-  const placed = names.flatMap(({ text, className, end }) => {
+  const room = plane.bottom - plane.top + 10;
+  const width = GUTTER - 16;
+  const all = names.map(({ text }) => wrapped(text, width, ruler));
+  const isTight = all.reduce((sum, lines) => sum + lines.length, 0) * TEXT.line > room;
+  const line = Math.min(TEXT.line, isTight ? room / names.length : TEXT.line);
+  const placed = names.flatMap(({ text, className, end }, i) => {
     if (end === null) {
       return [];
     }
 
-    const lines = wrapped(text, GUTTER - 16, ruler);
-    const height = lines.length * TEXT.line;
+    const lines = isTight ? [shortened(text, width, ruler)] : all[i];
+    const height = lines.length * line;
     return [{ lines, className, end, height, top: end.y - height / 2 }];
   });
 
@@ -87,16 +96,18 @@ function apart(boxes, top, bottom) {
  * @param {Box[]} taken Where other words are; the name's place is added.
  * @param {Plane} plane
  * @param {Ruler} ruler
- * @param {boolean} [must] Whether it is written even where it covers something.
+ * @param {{ must?: boolean, apart?: number }} [how] Whether it is written even where it covers something; how far from all
+ *   other lines its own has to be there, px.
  */
-export function nameWithin(text, className, profile, others, taken, plane, ruler, must = true) {
+export function nameWithin(text, className, profile, others, taken, plane, ruler, { must = true, apart = 0 } = {}) {
   const width = ruler(text);
   const half = Math.ceil(width / 2 / STRIDE);
   /** @type {Box | null} */
   let best = null;
   let most = must ? -Infinity : -COVERED / 2;
   for (let i = half; i < profile.length - half; i += 3) {
-    if (!Number.isFinite(profile[i])) {
+    const alone = others.reduce((least, other) => Math.min(least, Number.isFinite(other[i]) ? Math.abs(other[i] - profile[i]) : Infinity), ENOUGH);
+    if (!Number.isFinite(profile[i]) || alone < apart) {
       continue;
     }
 
@@ -106,7 +117,7 @@ export function nameWithin(text, className, profile, others, taken, plane, ruler
       const box = { left, top, right: left + width, bottom: top + TEXT.line - 2 };
       const slope = Math.max(own.bottom - profile[i], profile[i] - own.top);
       // Of places that are as good, the later one: curves part with time.
-      const score = freedom(box, others, taken, plane) - slope + i / profile.length;
+      const score = freedom(box, others, taken, plane) + alone - slope + i / profile.length;
       if (score > most) {
         [best, most] = [box, score];
       }
@@ -122,7 +133,7 @@ export function nameWithin(text, className, profile, others, taken, plane, ruler
 }
 
 /**
- * Words beside a point, where they cover nothing.
+ * Words beside a point, where they cover nothing; a little off, with a thin line to the point, when there is no room at it.
  * @param {string} text
  * @param {string} className
  * @param {{ x: number, y: number }} at
@@ -135,17 +146,21 @@ export function nameWithin(text, className, profile, others, taken, plane, ruler
 export function nameBeside(text, className, at, above, lines, taken, plane, ruler) {
   const width = ruler(text);
   const height = TEXT.line - 2;
-  const up = at.y - 8 - height;
-  const down = at.y + 8;
-  const middle = at.x - width / 2;
-  const rows = above ? [up, down] : [down, up];
-  const places = [...rows.map((top) => [middle, top]), ...rows.map((top) => [at.x + 4, top]), ...rows.map((top) => [at.x - 4 - width, top]), [at.x + 9, at.y - height / 2]];
-  for (const [x, top] of places) {
-    const left = Math.max(plane.left + APART, Math.min(plane.right - width, x));
-    const box = { left, top, right: left + width, bottom: top + height };
-    if (freedom(box, lines, taken, plane) > -COVERED / 2) {
-      taken.push(box);
-      return words(text, left, box.bottom - 1.5, `chart-dot-name ${className}`);
+  for (const far of DISTANCES) {
+    const up = at.y - far - height;
+    const down = at.y + far;
+    const rows = above ? [up, down] : [down, up];
+    const beside = at.y - height / 2;
+    const places = [...rows.flatMap((top) => [[at.x - width / 2, top], [at.x + 4, top], [at.x - 4 - width, top]]), [at.x + far + 2, beside], [at.x - far - 2 - width, beside]];
+    for (const [x, top] of places) {
+      const left = Math.max(plane.left + APART, Math.min(plane.right - width, x));
+      const box = { left, top, right: left + width, bottom: top + height };
+      if (freedom(box, lines, taken, plane) > -COVERED / 2) {
+        taken.push(box);
+        const name = words(text, left, box.bottom - 1.5, className);
+        const foot = { x: Math.min(box.right, Math.max(left, at.x)), y: top > at.y ? top : top + height < at.y ? top + height : at.y };
+        return far === DISTANCES[0] ? name : svg('g', {}, svg('path', { d: `M${rounded(at.x)} ${rounded(at.y)}L${rounded(foot.x)} ${rounded(foot.y)}`, class: `chart-leader ${className}` }), name);
+      }
     }
   }
 

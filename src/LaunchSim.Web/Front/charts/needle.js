@@ -1,5 +1,6 @@
 // @ts-check
-import { rounded, svg } from './elements.js';
+import { svg } from '../elements.js';
+import { rounded } from './text.js';
 import { valueAt } from './sample.js';
 
 /** @typedef {import('./plane.js').Plane} Plane */
@@ -11,16 +12,16 @@ import { valueAt } from './sample.js';
  */
 export function createNeedle(className) {
   const line = svg('path', { class: 'chart-needle' });
-  const group = svg('g', { class: className, visibility: 'hidden' }, [line]);
+  const group = switched(svg('g', { class: className }, line));
   /** @type {ReadonlyArray<Curve>} */
   let curves = [];
-  /** @type {SVGCircleElement[]} */
+  /** @type {ReadonlyArray<ReturnType<typeof switched<SVGCircleElement>>>} */
   let dots = [];
   /** @type {Plane | null} */
   let plane = null;
 
   return {
-    element: group,
+    element: group.element,
 
     /**
      * Fits it to a drawing.
@@ -31,30 +32,46 @@ export function createNeedle(className) {
       plane = onto;
       curves = shown;
       line.setAttribute('d', `M0 ${onto.top}V${onto.bottom}`);
-      dots = shown.map((curve) => svg('circle', { r: 3.5, class: `chart-needle-dot tone-${curve.tone}`, visibility: 'hidden' }));
-      group.replaceChildren(line, ...dots);
+      dots = shown.map((curve) => switched(svg('circle', { r: 3.5, class: `chart-needle-dot tone-${curve.tone}` })));
+      group.element.replaceChildren(line, ...dots.map((dot) => dot.element));
     },
 
     /** @param {number} time Where to, s; not a number hides it. */
     place(time) {
-      if (plane === null || !(time >= plane.from && time <= plane.to)) {
-        group.setAttribute('visibility', 'hidden');
-        for (const dot of dots) {
-          dot.setAttribute('visibility', 'hidden');
-        }
-
+      const isIn = plane !== null && time >= plane.from && time <= plane.to;
+      group.toggle(isIn);
+      if (!isIn || plane === null) {
         return;
       }
 
-      group.setAttribute('visibility', 'visible');
-      group.setAttribute('transform', `translate(${rounded(plane.x(time))} 0)`);
+      group.element.setAttribute('transform', `translate(${rounded(plane.x(time))} 0)`);
       for (let i = 0; i < dots.length; i++) {
         const value = valueAt(curves[i].times, curves[i].values, time);
-        if (Number.isFinite(value)) {
-          dots[i].setAttribute('cy', String(rounded(plane.y(value))));
+        const hasValue = Number.isFinite(value);
+        dots[i].toggle(hasValue);
+        if (hasValue) {
+          dots[i].element.setAttribute('cy', String(rounded(plane.y(value))));
         }
+      }
+    },
+  };
+}
 
-        dots[i].setAttribute('visibility', Number.isFinite(value) ? 'visible' : 'hidden');
+/**
+ * An element that is hidden to begin with. Asking for what is so already costs nothing.
+ * @template {SVGElement} E
+ * @param {E} element
+ */
+function switched(element) {
+  let isShown = false;
+  element.setAttribute('display', 'none');
+  return {
+    element,
+    /** @param {boolean} show */
+    toggle(show) {
+      if (show !== isShown) {
+        isShown = show;
+        show ? element.removeAttribute('display') : element.setAttribute('display', 'none');
       }
     },
   };

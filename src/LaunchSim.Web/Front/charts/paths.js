@@ -1,5 +1,5 @@
 // @ts-check
-import { rounded } from './elements.js';
+import { rounded } from './text.js';
 import { indexAt } from './sample.js';
 
 /** @typedef {import('./plane.js').Plane} Plane */

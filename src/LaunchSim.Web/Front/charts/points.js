@@ -1,5 +1,6 @@
 // @ts-check
-import { rounded, svg, words } from './elements.js';
+import { svg } from '../elements.js';
+import { rounded } from './text.js';
 import { nameBeside } from './names.js';
 
 /** @typedef {import('./boxes.js').Box} Box */
@@ -15,6 +16,8 @@ import { nameBeside } from './names.js';
  */
 export function points(data, plane, profiles, taken, ruler) {
   const group = svg('g');
+  /** @type {Array<{ at: { x: number, y: number }, text: string }>} */
+  const brackets = [];
   for (const { first, second, text } of data.spans ?? []) {
     const from = { x: plane.x(first.time), y: plane.y(first.value) };
     const to = { x: plane.x(second.time), y: plane.y(second.value) };
@@ -24,12 +27,7 @@ export function points(data, plane, profiles, taken, ruler) {
 
     group.append(svg('path', { d: `M${rounded(from.x)} ${rounded(from.y)}H${rounded(to.x)}m0 -4v8`, class: 'chart-span' }));
     group.append(svg('path', { d: `M${rounded(to.x)} ${rounded(from.y)}V${rounded(to.y)}`, class: 'chart-span-fall' }));
-    const right = Math.max(from.x, to.x) + 7;
-    const width = ruler(text);
-    const isRight = right + width <= plane.right;
-    const left = isRight ? right : Math.min(from.x, to.x) - 7 - width;
-    taken.push({ left, top: from.y - 8, right: left + width, bottom: from.y + 8 });
-    group.append(words(text, left, from.y + 4, 'chart-name tone-ink'));
+    brackets.push({ at: { x: Math.max(from.x, to.x), y: from.y }, text });
   }
 
   const seen = (data.dots ?? []).map((dot) => ({ ...dot, at: { x: plane.x(dot.time), y: plane.y(dot.value) } })).filter((dot) => isIn(dot.at, plane));
@@ -37,10 +35,15 @@ export function points(data, plane, profiles, taken, ruler) {
     taken.push({ left: at.x - 5, top: at.y - 5, right: at.x + 5, bottom: at.y + 5 });
   }
 
+  /** @param {Parameters<typeof nameBeside>[2]} at @param {string} text @param {string} className @param {boolean} above */
+  const name = (at, text, className, above) => {
+    const placed = text === '' ? null : nameBeside(text, className, at, above, profiles, taken, plane, ruler);
+    group.append(...(placed === null ? [] : [placed]));
+  };
+  brackets.forEach(({ at, text }) => name(at, text, 'chart-name tone-ink', true));
   for (const { at, text, tone, above, ring } of seen) {
     group.append(svg('circle', { cx: rounded(at.x), cy: rounded(at.y), r: ring ? 3.5 : 4, class: `${ring ? 'chart-ring' : 'chart-dot'} tone-${tone}` }));
-    const name = text === '' ? null : nameBeside(text, `tone-${tone}`, at, above, profiles, taken, plane, ruler);
-    group.append(...(name === null ? [] : [name]));
+    name(at, text, `chart-dot-name tone-${tone}`, above);
   }
 
   return group;

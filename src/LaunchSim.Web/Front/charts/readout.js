@@ -1,6 +1,6 @@
 // @ts-check
 import { hasValue, letterOf, numberText, quantityText } from './data.js';
-import { html, svg } from './elements.js';
+import { html, svg } from '../elements.js';
 import { valueAt } from './sample.js';
 
 /** @typedef {import('./data.js').ChartData} ChartData */
@@ -13,7 +13,7 @@ const NOTHING = '–';
  * instant. It is the legend too.
  */
 export function createReadout() {
-  const element = html('ul', 'chart-readout');
+  const element = html('ul', { class: 'chart-readout' });
   const when = document.createTextNode('');
   const events = document.createTextNode('');
   /** @type {ChartData | null} */
@@ -33,10 +33,10 @@ export function createReadout() {
       const digits = Math.max(1, ...shown.curves.map((curve) => digitsOf(curve, shown.decimals)));
       element.style.setProperty('--digits', String(digits));
       element.replaceChildren(
-        html('li', (shown.marks?.length ?? 0) > 0 ? 'chart-when chart-when-events' : 'chart-when', [when, events]),
+        html('li', { class: 'chart-when' }, html('span', { class: (shown.marks?.length ?? 0) > 0 ? 'chart-now chart-now-events' : 'chart-now' }, when, events)),
         ...shown.curves.map((curve, i) => item(curve, numbers[i], shown.unit)),
-        ...(shown.band === undefined ? [] : [html('li', 'chart-legend', [swatch('chart-band-swatch'), shown.band])]),
-        ...(shown.strip === undefined ? [] : [html('li', 'chart-legend', [swatch('chart-strip-swatch'), shown.strip.text])]),
+        ...(shown.band === undefined ? [] : [html('li', { class: 'chart-legend' }, swatch('chart-band-swatch'), html('span', {}, shown.band))]),
+        ...(shown.strip === undefined ? [] : [html('li', { class: 'chart-legend' }, swatch('chart-strip-swatch'), html('span', {}, shown.strip.text))]),
       );
     },
 
@@ -89,11 +89,11 @@ function write(node, text) {
 
 /** @param {Curve} curve @param {Text} number @param {string} unit */
 function item(curve, number, unit) {
-  const li = html('li', `tone-${curve.tone}`, [sample(curve), html('span', 'chart-label', [curve.label])]);
+  const li = html('li', {}, sample(curve), html('span', {}, curve.label));
   if (hasValue(curve.values)) {
-    li.append(html('span', 'chart-value', [number]), html('span', 'chart-unit', [unit]));
+    li.append(html('span', { class: 'chart-value' }, number), html('span', { class: 'chart-unit' }, unit));
   } else {
-    li.append(html('span', 'chart-unit', [`no value in this run${curve.reason === undefined ? '' : `: ${curve.reason}`}`]));
+    li.append(html('span', { class: 'chart-unit' }, `no value in this run${curve.reason === undefined ? '' : `: ${curve.reason}`}`));
   }
 
   return li;
@@ -104,12 +104,12 @@ function sample(curve) {
   const kinds = curve.closing === undefined ? [curve.style] : ['solid', 'dash'];
   const length = 34 / kinds.length;
   const lines = kinds.map((kind, i) => svg('path', { d: `M${i * length} 5h${length}`, class: `chart-curve tone-${curve.tone} line-${kind}`, 'stroke-width': curve.weight ?? 2.2 }));
-  return svg('svg', { viewBox: '0 0 34 10', width: 34, height: 10, class: 'chart-sample', 'aria-hidden': 'true' }, lines);
+  return svg('svg', { viewBox: '0 0 34 10', width: 34, height: 10, class: 'chart-sample', 'aria-hidden': 'true' }, ...lines);
 }
 
 /** @param {string} className */
 function swatch(className) {
-  return svg('svg', { viewBox: '0 0 34 10', width: 34, height: 10, class: 'chart-sample', 'aria-hidden': 'true' }, [svg('rect', { width: 34, height: 10, class: className })]);
+  return svg('svg', { viewBox: '0 0 34 10', width: 34, height: 10, class: 'chart-sample', 'aria-hidden': 'true' }, svg('rect', { width: 34, height: 10, class: className }));
 }
 
 /** @param {Curve} curve @param {number} decimals */

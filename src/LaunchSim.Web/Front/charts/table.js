@@ -1,6 +1,6 @@
 // @ts-check
 import { numberText } from './data.js';
-import { html } from './elements.js';
+import { html } from '../elements.js';
 import { valueAt } from './sample.js';
 
 /** @typedef {import('./data.js').ChartData} ChartData */
@@ -17,11 +17,10 @@ const ON_PAPER = [0, 0.05, 0.1, 0.15, 0.2, 0.3, 0.4, 0.6, 0.8, 1];
  * below the chart, unless it was left open.
  */
 export function createTable() {
-  const body = html('div', 'chart-table-scroll');
-  const summary = html('summary', '', ['Values as a table']);
-  const details = html('details', 'chart-table', [summary, body]);
-  const paper = html('div', 'chart-paper-table');
-  const element = html('div', 'chart-tables', [details, paper]);
+  const body = html('div', { class: 'chart-table-scroll' });
+  const details = html('details', { class: 'chart-table' }, html('summary', {}, 'Values as a table'), body);
+  const paper = html('div', { class: 'chart-paper-table' });
+  const element = html('div', { class: 'chart-tables' }, details, paper);
   /** @type {ChartData | null} */
   let data = null;
 
@@ -77,33 +76,31 @@ function few(data) {
 
 /** @param {number} value @param {number} decimals */
 function cell(value, decimals) {
-  return html('td', '', [Number.isFinite(value) ? numberText(value, decimals) : '–']);
+  return html('td', {}, Number.isFinite(value) ? numberText(value, decimals) : '–');
 }
 
 /** @param {string} text @param {'col' | 'row'} scope */
 function heading(text, scope) {
-  const th = html('th', '', [text]);
-  th.scope = scope;
-  return th;
+  return html('th', { scope }, text);
 }
 
 /** @param {ChartData} data */
 function captioned({ title, unit }) {
-  return html('caption', '', [unit === '' ? title : `${title}, ${unit}`]);
+  return html('caption', {}, unit === '' ? title : `${title}, ${unit}`);
 }
 
 // An instant a row: for a screen.
 /** @param {ChartData} data @param {ReadonlyArray<number>} instants */
 function upright(data, instants) {
-  const head = html('thead', '', [html('tr', '', [heading('s', 'col'), ...data.curves.map((curve) => heading(curve.label, 'col'))])]);
-  const rows = instants.map((time) => html('tr', '', [heading(time.toFixed(2), 'row'), ...data.curves.map((curve) => cell(valueAt(curve.times, curve.values, time), data.decimals))]));
-  return html('table', '', [captioned(data), head, html('tbody', '', rows)]);
+  const head = html('thead', {}, html('tr', {}, heading('s', 'col'), ...data.curves.map((curve) => heading(curve.label, 'col'))));
+  const rows = instants.map((time) => html('tr', {}, heading(time.toFixed(2), 'row'), ...data.curves.map((curve) => cell(valueAt(curve.times, curve.values, time), data.decimals))));
+  return html('table', {}, captioned(data), head, html('tbody', {}, ...rows));
 }
 
 // A curve a row: short, for paper.
 /** @param {ChartData} data @param {ReadonlyArray<number>} instants */
 function across(data, instants) {
-  const head = html('thead', '', [html('tr', '', [heading('s', 'col'), ...instants.map((time) => heading(time.toFixed(2), 'col'))])]);
-  const rows = data.curves.map((curve) => html('tr', '', [heading(curve.label, 'row'), ...instants.map((time) => cell(valueAt(curve.times, curve.values, time), data.decimals))]));
-  return html('table', '', [head, html('tbody', '', rows)]);
+  const head = html('thead', {}, html('tr', {}, heading('s', 'col'), ...instants.map((time) => heading(time.toFixed(2), 'col'))));
+  const rows = data.curves.map((curve) => html('tr', {}, heading(curve.label, 'row'), ...instants.map((time) => cell(valueAt(curve.times, curve.values, time), data.decimals))));
+  return html('table', {}, head, html('tbody', {}, ...rows));
 }

@@ -20,13 +20,19 @@ export function ticksOf(low, high, most) {
     // Divided where the step is a fraction: 3 × 0.1 is not 0.3.
     const value = power < 0 ? i * digit / 10 ** -power : i * step;
     values.push(value);
-    texts.push(textOf(value, decimals));
+    texts.push(textOf(value, decimals, step));
   }
 
   return { values, texts };
 }
 
-/** @param {number} value @param {number} decimals */
-function textOf(value, decimals) {
-  return value === 0 ? '0' : Math.abs(value) >= 1e7 || decimals > 6 ? value.toExponential(1).replace('.0e', 'e').replace('e+', 'e') : value.toFixed(decimals);
+/** @param {number} value @param {number} decimals @param {number} step */
+function textOf(value, decimals, step) {
+  if (value === 0 || (Math.abs(value) < 1e7 && decimals <= 6)) {
+    return value === 0 ? '0' : value.toFixed(decimals);
+  }
+
+  // As many digits as tell one number from the next.
+  const digits = Math.floor(Math.log10(Math.abs(value)) + 1e-9) - Math.floor(Math.log10(step) + 1e-9);
+  return value.toExponential(Math.min(15, Math.max(0, digits))).replace('e+', 'e');
 }

@@ -15,7 +15,7 @@ import { resampled } from './sample.js';
  * @property {number} duration
  * @property {Float64Array} times
  * @property {Readonly<Record<string, Float64Array | undefined>>} columns By the names of the trace, SI; one without any value is left out.
- * @property {{ wheelbase: number, rear: { load: number, peakSlip?: number }, front: { load: number }, line: { percent: number | null } }} car
+ * @property {{ wheelbase: number, rear: { load: number, peakSlip: number }, front: { load: number }, line: { percent: number | null } }} car
  * @property {ReadonlyArray<Figure | { rows: ReadonlyArray<Figure> }>} figures Plain, or family by family.
  * @property {ReadonlyArray<LaunchEvent>} events
  * @property {Readonly<Record<string, string>>} [titles] What each chart shows, in words.

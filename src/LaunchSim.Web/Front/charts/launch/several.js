@@ -44,5 +44,6 @@ function each(view, figure, unit) {
 
 /** @param {LaunchView} view @param {(launch: import('../view.js').Launch) => string} words */
 function list(view, words) {
-  return view.launches.map((launch, i) => `${letterOf(i)} ${words(launch)}`).join(', ');
+  // A letter and its number stay in one line.
+  return view.launches.map((launch, i) => `${letterOf(i)} ${words(launch)}`.replaceAll(' ', '\u00a0')).join(', ');
 }
