@@ -43,14 +43,15 @@ export function createView(first, ...under) {
 
   function tell() {
     title.replaceChildren(...headOf(doc));
+    board.showMore(doc);
     said.replaceChildren(sentencesOf(doc));
     told.replaceChildren(...[doubtsOf(doc), figuresOf(doc), footOf(doc)].flatMap((part) => part ?? []));
   }
 
   // While a setting is dragged the drawing keeps up at once; what is read follows when the hand rests.
   let resting = 0;
-  tell();
   board.show(doc);
+  tell();
   return {
     element,
     scene,
