@@ -44,6 +44,7 @@ export function createView(first, ...under) {
   function tell() {
     title.replaceChildren(...headOf(doc));
     board.showMore(doc);
+    answers.point();
     said.replaceChildren(sentencesOf(doc));
     told.replaceChildren(...[doubtsOf(doc), figuresOf(doc), footOf(doc)].flatMap((part) => part ?? []));
   }
@@ -68,7 +69,6 @@ export function createView(first, ...under) {
 
       scene.show(doc);
       board.show(doc);
-      answers.point();
       clearTimeout(resting);
       resting = setTimeout(tell, REST);
     },
