@@ -7,8 +7,11 @@ import { html } from './elements.js';
 /** Charts that stand beside the drawing, so that the first look has what is asked first. */
 const BESIDE = ['rises', 'tyre-loads'];
 
+/** The groups that they are of: these keep up while a setting is dragged, the others follow. */
+const QUICK = ['rises-and-gaps', 'tyre-loads'];
+
 /**
- * @typedef {{ element: HTMLElement, title: HTMLElement, charts: Map<string, ReturnType<typeof createChart>>, grid: HTMLElement }} Group
+ * @typedef {{ name: string, element: HTMLElement, title: HTMLElement, charts: Map<string, ReturnType<typeof createChart>>, grid: HTMLElement }} Group
  */
 
 /**
@@ -34,7 +37,7 @@ export function createBoard(cursor, range) {
       const title = html('h2', { class: 'chart-group-title' }), grid = html('div', { class: 'chart-grid-of' });
       const element = html('div', { class: 'chart-group', 'data-group': name }, title, grid);
       place.append(element);
-      group = { element, title, grid, charts: new Map() };
+      group = { name, element, title, grid, charts: new Map() };
       groups.set(key, group);
     }
 
@@ -44,40 +47,59 @@ export function createBoard(cursor, range) {
   return {
     beside,
     more,
-    /** @param {import('./document.js').LaunchDocument} doc */
+    /**
+     * Shows the charts beside the drawing at once.
+     * @param {import('./document.js').LaunchDocument} doc
+     */
     show(doc) {
-      /** @type {Map<Group, Set<string>>} */
-      const shown = new Map();
-      for (const { name, title, charts } of chartsOf(doc)) {
-        charts.forEach((data, i) => {
-          const group = groupOf(name, BESIDE.includes(data.name) ? beside : more);
-          // A group that stands in two places is named where it begins.
-          const isNamed = i === 0 || shown.get(group)?.size;
-          group.title.hidden = !isNamed;
-          group.title.textContent = isNamed ? title : '';
-          shown.set(group, (shown.get(group) ?? new Set()).add(data.name));
-          let chart = group.charts.get(data.name);
-          if (!chart) {
-            chart = createChart(group.grid, cursor, range);
-            group.charts.set(data.name, chart);
-          }
+      showGroups(doc, true);
+    },
+    /**
+     * Shows the others.
+     * @param {import('./document.js').LaunchDocument} doc
+     */
+    showMore(doc) {
+      showGroups(doc, false);
+    },
+  };
 
-          chart.show(data);
-        });
-      }
+  /**
+   * @param {import('./document.js').LaunchDocument} doc
+   * @param {boolean} isQuick
+   */
+  function showGroups(doc, isQuick) {
+    /** @type {Map<Group, Set<string>>} */
+    const shown = new Map();
+    for (const { name, title, charts } of chartsOf(doc, (one) => QUICK.includes(one) === isQuick)) {
+      charts.forEach((data, i) => {
+        const group = groupOf(name, BESIDE.includes(data.name) ? beside : more);
+        // A group that stands in two places is named where it begins.
+        const isNamed = i === 0 || shown.get(group)?.size;
+        group.title.hidden = !isNamed;
+        group.title.textContent = isNamed ? title : '';
+        shown.set(group, (shown.get(group) ?? new Set()).add(data.name));
+        let chart = group.charts.get(data.name);
+        if (!chart) {
+          chart = createChart(group.grid, cursor, range);
+          group.charts.set(data.name, chart);
+        }
 
-      for (const group of groups.values()) {
+        chart.show(data);
+      });
+    }
+
+    for (const group of groups.values()) {
+      if (QUICK.includes(group.name) === isQuick) {
         const kept = shown.get(group);
         for (const [name, chart] of group.charts) {
           if (!kept?.has(name)) {
             chart.dispose();
-            chart.element.remove();
             group.charts.delete(name);
           }
         }
 
         group.element.hidden = !kept;
       }
-    },
-  };
+    }
+  }
 }

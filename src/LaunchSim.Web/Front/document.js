@@ -71,10 +71,11 @@ function launchOf(json) {
 }
 
 /**
+ * How sure a launch is, with its bands unpacked.
  * @param {any} json
  * @returns {Doubt}
  */
-function doubtOf(json) {
+export function doubtOf(json) {
   /** @type {Record<string, Band>} */
   const bands = {};
   for (const [name, band] of Object.entries(json.bands)) {

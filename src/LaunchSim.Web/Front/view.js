@@ -25,9 +25,10 @@ const REST = 120;
 
 /**
  * @param {import('./document.js').LaunchDocument} first
+ * @param {...Node} under What stands between the player and the load by path.
  * @returns {View}
  */
-export function createView(first) {
+export function createView(first, ...under) {
   let doc = first;
   const cursor = createCursor(longest(doc)), range = createRange(longest(doc));
   const scene = createScene(doc, cursor);
@@ -37,19 +38,21 @@ export function createView(first) {
   const title = html('header');
   const said = html('div', { class: 'said' }), told = html('div', { class: 'told' });
   const element = html('div', { class: 'view' }, title,
-    html('section', { class: 'moving', 'aria-label': 'the launch, moving' }, answers.element, html('div', { class: 'controls' }, player.element, lookAt(scene)), createPaths(scene, () => doc), createInstant(scene, cursor, () => doc)),
+    html('section', { class: 'moving', 'aria-label': 'the launch, moving' }, answers.element, html('div', { class: 'controls' }, player.element, lookAt(scene)), ...under, createPaths(scene, () => doc), createInstant(scene, cursor, () => doc)),
     board.beside, said, board.more, told);
 
   function tell() {
     title.replaceChildren(...headOf(doc));
+    board.showMore(doc);
+    answers.point();
     said.replaceChildren(sentencesOf(doc));
     told.replaceChildren(...[doubtsOf(doc), figuresOf(doc), footOf(doc)].flatMap((part) => part ?? []));
   }
 
   // While a setting is dragged the drawing keeps up at once; what is read follows when the hand rests.
   let resting = 0;
-  tell();
   board.show(doc);
+  tell();
   return {
     element,
     scene,
@@ -66,7 +69,6 @@ export function createView(first) {
 
       scene.show(doc);
       board.show(doc);
-      answers.point();
       clearTimeout(resting);
       resting = setTimeout(tell, REST);
     },

@@ -39,11 +39,13 @@ const REGISTER = [
 ];
 
 /**
- * All charts of a document.
+ * The charts of a document.
  * @param {import('./view.js').LaunchSource} source
+ * @param {(name: string) => boolean} [isWanted] Of which groups; of all when left out.
  * @returns {ChartGroup[]}
  */
-export function chartsOf(source) {
+export function chartsOf(source, isWanted = () => true) {
   const view = new LaunchView(source);
-  return view.launches.length === 0 ? [] : REGISTER.map(({ name, title, several, charts }) => ({ name, title: (view.several ? several?.(view) : view.launches[0].titles?.[name]) ?? title, charts: charts(view) }));
+  return view.launches.length === 0 ? [] : REGISTER.filter(({ name }) => isWanted(name))
+    .map(({ name, title, several, charts }) => ({ name, title: (view.several ? several?.(view) : view.launches[0].titles?.[name]) ?? title, charts: charts(view) }));
 }
