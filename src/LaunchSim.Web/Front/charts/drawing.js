@@ -42,9 +42,10 @@ export function drawing(data, range, width, ruler, clip) {
   const plane = createPlane(area, range, extent);
   const across = ticksOf(range.from, range.to, (plane.right - plane.left) / ACROSS);
   const several = data.curves.some((curve) => curve.launch > 0);
+  const isEmpty = !data.curves.some((curve) => hasValue(curve.values));
   const parts = [
     strip(data, plane),
-    axes(plane, across, up, layout),
+    axes(plane, across, isEmpty ? { values: [], texts: [] } : up, layout),
     lanes(data.marks ?? [], plane, layout, several, ruler),
     svg('g', { 'clip-path': `url(#${clip})` },
       ...data.curves.flatMap((curve) => band(curve, plane)),
@@ -53,11 +54,7 @@ export function drawing(data, range, width, ruler, clip) {
     ),
     svg('clipPath', { id: clip }, svg('rect', { x: plane.left, y: plane.top - 2, width: Math.max(0, plane.right - plane.left), height: plane.bottom - plane.top + 4 })),
   ];
-  if (data.curves.some((curve) => hasValue(curve.values))) {
-    parts.push(named(data, plane, layout.isWide, several, ruler));
-  } else {
-    parts.push(words('no value in this run', (plane.left + plane.right) / 2, (plane.top + plane.bottom) / 2, 'chart-nothing chart-middle'));
-  }
+  parts.push(isEmpty ? words('no value in this run', (plane.left + plane.right) / 2, (plane.top + plane.bottom) / 2, 'chart-nothing chart-middle') : named(data, plane, layout.isWide, several, ruler));
 
   return { plane, height: layout.height, parts };
 }

@@ -13,6 +13,7 @@ import { resampled } from './sample.js';
  * @typedef {object} Launch
  * @property {string} name
  * @property {number} duration
+ * @property {string} [stopped] Why the run came to no end of its own.
  * @property {Float64Array} times
  * @property {Readonly<Record<string, Float64Array | undefined>>} columns By the names of the trace, SI; one without any value is left out.
  * @property {{ wheelbase: number, rear: { load: number, peakSlip: number }, front: { load: number }, line: { percent: number | null } }} car
@@ -173,13 +174,16 @@ export class LaunchView {
   }
 
   /**
-   * What happened, of some kinds.
+   * What happened, of some kinds, and where a run stopped before its end.
    * @param {ReadonlyArray<string>} kinds
    * @returns {import('./data.js').Mark[]}
    */
   marks(kinds) {
     return this.launches
-      .flatMap((launch, i) => launch.events.filter(({ kind }) => kinds.includes(kind)).map(({ words, time, until }) => ({ time, until: until ?? launch.duration, text: words, launch: i })))
+      .flatMap((launch, i) => [
+        ...launch.events.filter(({ kind }) => kinds.includes(kind)).map(({ words, time, until }) => ({ time, until: until ?? launch.duration, text: words, launch: i })),
+        ...(launch.stopped === undefined ? [] : [{ time: launch.duration, text: 'run stopped', launch: i }]),
+      ])
       .sort((a, b) => a.time - b.time);
   }
 

@@ -27,6 +27,7 @@ export function percent(view) {
     unit: unit.unit,
     decimals: unit.decimals,
     least: LEAST_PERCENT,
+    marks: view.marks([]),
     curves,
     levels: [{ value: 100, text: '100 %: neutral', tone: 'muted' }],
   };
@@ -51,6 +52,7 @@ export function instantCentre(view) {
     decimals: unit.decimals,
     zero: true,
     least: LEAST_PLACE / unit.factor,
+    marks: view.marks([]),
     curves,
     ...(curves.some(({ values }) => hasValue(values)) ? {} : { reason: `No value in this run: ${reason}.` }),
   };
@@ -67,6 +69,7 @@ export function pinion(view) {
     decimals: unit.decimals,
     zero: true,
     least: LEAST_ANGLE,
+    marks: view.marks([]),
     curves: view.curves('pinion_change_rad', unit, { name: 'pinion', end: 'rear', tone: 'rear' }),
   };
 }

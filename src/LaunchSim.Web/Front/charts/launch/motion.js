@@ -19,6 +19,7 @@ export function speed(view) {
     decimals: unit.decimals,
     zero: true,
     least: LEAST_SPEED / unit.factor,
+    marks: view.marks([]),
     curves: view.curves('speed_mps', unit, { name: 'speed', tone: 'ink' }),
   };
 }
