@@ -14,6 +14,9 @@ public sealed record ReadResult
     /// <summary>All warnings, in the order of the file.</summary>
     public required IReadOnlyList<Diagnostic> Warnings { get; init; }
 
+    /// <summary>The files that were read or looked for, as whole paths: the file, its base, the base of that. Empty for a changed scenario.</summary>
+    public IReadOnlyList<string> Files { get; init; } = [];
+
     internal BoundValues? Values { get; init; }
 
     /// <summary>What could be read of the side view, also when there are errors; null when the text has no keys at all.</summary>

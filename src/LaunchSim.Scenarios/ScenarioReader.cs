@@ -26,6 +26,12 @@ public sealed class ScenarioReader
     /// </summary>
     public bool WarnsOfUnusual { get; init; }
 
+    /// <summary>
+    /// The folder in which the file and all its bases have to lie, links followed, and from which the file's name is seen; null
+    /// when they may lie anywhere, names then being seen from the current folder.
+    /// </summary>
+    public FolderBoundary? Boundary { get; init; }
+
     /// <summary>Reads a file with its bases.</summary>
     /// <param name="path">The file, as errors are to name it.</param>
     /// <param name="overrides">Values that take the place of the file's, by path, in its notation; later ones win.</param>
@@ -33,7 +39,8 @@ public sealed class ScenarioReader
     {
         ArgumentNullException.ThrowIfNull(path);
         var findings = new Findings();
-        return Complete(new ScenarioLoader(findings).LoadFile(path), path, overrides, findings);
+        var loader = new ScenarioLoader(findings, Boundary);
+        return Complete(loader.LoadFile(path), path, overrides, findings) with { Files = loader.Files };
     }
 
     /// <summary>Reads a text.</summary>
@@ -46,7 +53,8 @@ public sealed class ScenarioReader
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(displayName);
         var findings = new Findings();
-        return Complete(new ScenarioLoader(findings).LoadText(text, displayName, folder), displayName, overrides, findings);
+        var loader = new ScenarioLoader(findings, Boundary);
+        return Complete(loader.LoadText(text, displayName, folder), displayName, overrides, findings) with { Files = loader.Files };
     }
 
     internal ReadResult Finish(MapNode root, string shown, Findings findings, IReadOnlyList<Choice>? known)

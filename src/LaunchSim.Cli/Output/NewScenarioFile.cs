@@ -1,5 +1,5 @@
-using System.Text;
 using LaunchSim.Cli.Terminal;
+using LaunchSim.Scenarios.Writing;
 
 namespace LaunchSim.Cli.Output;
 
@@ -46,27 +46,13 @@ internal sealed class NewScenarioFile
     /// <exception cref="OutputException">It could not be written.</exception>
     public void Write(string text, CancellationToken cancellation)
     {
-        string temporary = Path.Combine(Path.GetDirectoryName(_target)!, $".{Path.GetFileName(_target)}.{Environment.ProcessId:x}{Random.Shared.Next():x8}.tmp");
         try
         {
-            File.WriteAllText(temporary, text, new UTF8Encoding(false));
-            cancellation.ThrowIfCancellationRequested();
-            File.Move(temporary, _target, overwrite: false);
+            NewFile.Write(_target, text, cancellation);
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or NotSupportedException)
         {
             throw new OutputException($"`{_shown}` could not be written, nothing of it is left behind: {exception.Message}");
-        }
-        finally
-        {
-            try
-            {
-                File.Delete(temporary);
-            }
-            catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-            {
-                // The folder is gone or no longer ours.
-            }
         }
     }
 }

@@ -22,12 +22,12 @@ internal static class NextText
         Page page = new Page(screen).Heading(NextWords.Conclusion(result, scenario, readout)).Blank();
         if (result.IsOffered)
         {
-            _ = page.Line("The file has no `choices`: what is tried here are changes that are usual on such a car, with usual minutes (common practice, no source). Write your own into the file, and nothing else is proposed.").Blank();
+            _ = page.Line(NextWords.Offered).Blank();
         }
 
         AimText.Add(page, result.Aims, readout);
         _ = page.Blank().Heading("Single changes, best first").Table(Singles(result, scenario, readout), 2)
-            .Line("A gain is in points towards the aims; a negative one is a loss. One step and two steps from the present value were tried.", 2);
+            .Line(NextWords.Gains, 2);
         Bars(page, result, scenario, readout);
         Pairs(page, result, scenario, readout);
         Slope(page, result, scenario);
@@ -36,7 +36,7 @@ internal static class NextText
             HelpText.Add(page, [.. doubt.Changes.Select(change => NextWords.Change(change, scenario))], doubt.Help);
         }
 
-        return page.Blank().Line("One change at a time: after the pass, compare, and ask again.").Line(LimitWords.Caution).ToString();
+        return page.Blank().Line(NextWords.OneAtATime).Line(LimitWords.Caution).ToString();
     }
 
     private static TextTable Singles(NextResult result, Scenario scenario, Readout readout)
@@ -54,7 +54,7 @@ internal static class NextText
                 continue;
             }
 
-            table.Add([NextWords.Change(change, scenario), Gain(result.Score, change.Score), minutes, .. Cells(result, change.Figures, readout)]);
+            table.Add([NextWords.Change(change, scenario), NextWords.Gain(result.Score, change.Score), minutes, .. Cells(result, change.Figures, readout)]);
         }
 
         return table;
@@ -62,10 +62,6 @@ internal static class NextText
 
     private static IEnumerable<string> Cells(NextResult result, double[] figures, Readout readout) =>
         result.Aims.Parts(figures).Select(part => AimWords.Cell(part.Aim, part.Value, readout));
-
-    private static string Gain(AimScore now, AimScore then) => !now.Exists || !then.Exists ? ""
-        : now.KeepsLimits != then.KeepsLimits ? then.KeepsLimits ? "keeps a limit" : "breaks a limit"
-        : (now.Total - then.Total).ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture);
 
     private static void Bars(Page page, NextResult result, Scenario scenario, Readout readout)
     {
@@ -101,7 +97,7 @@ internal static class NextText
                 string words = NextWords.Change(change, scenario);
                 if (first)
                 {
-                    table.Add([words, Gain(result.Score, pair.Score), pair.Minutes is { } time ? time.ToString("0.#", CultureInfo.InvariantCulture) : "", .. Cells(result, pair.Figures, readout)]);
+                    table.Add([words, NextWords.Gain(result.Score, pair.Score), pair.Minutes is { } time ? time.ToString("0.#", CultureInfo.InvariantCulture) : "", .. Cells(result, pair.Figures, readout)]);
                 }
                 else
                 {

@@ -4,7 +4,7 @@ using LaunchSim.Scenarios.Schema;
 namespace LaunchSim.Scenarios.Reading;
 
 /// <summary>File → tree with all its bases read and all its changes made.</summary>
-internal sealed class ScenarioLoader(Findings findings)
+internal sealed class ScenarioLoader(Findings findings, FolderBoundary? boundary = null)
 {
     /// <summary>A chain of variants longer than this is taken for a mistake.</summary>
     private const int LongestChain = 20;
@@ -12,12 +12,17 @@ internal sealed class ScenarioLoader(Findings findings)
     private static readonly string[] VariantKeys = [.. ScenarioKeys.Variant.Keys.Select(key => key.Name)];
     private static readonly string[] WholeKeys = [.. ScenarioKeys.Whole.Keys.Select(key => key.Name)];
 
+    private readonly List<string> _files = [];
+
+    /// <summary>The files that were read or looked for, as whole paths, in the order of the chain.</summary>
+    public IReadOnlyList<string> Files => _files;
+
     public MapNode? LoadFile(string path)
     {
         string full;
         try
         {
-            full = Path.GetFullPath(path);
+            full = boundary is null ? Path.GetFullPath(path) : Path.GetFullPath(path, boundary.Folder);
         }
         catch (Exception exception) when (exception is ArgumentException or NotSupportedException or PathTooLongException)
         {
@@ -35,6 +40,13 @@ internal sealed class ScenarioLoader(Findings findings)
 
     private MapNode? Load(string full, string shown, Place askedFrom, List<(string Full, string Shown)> chain)
     {
+        if (boundary?.Refusal(full) is { } refusal)
+        {
+            findings.Error(askedFrom, "", $"{Shown.Quoted(shown)}, {refusal}", $"a scenario in the folder {Shown.Quoted(boundary.Folder)}, links followed", "put a copy of the file there");
+            return null;
+        }
+
+        _files.Add(full);
         string? text = ScenarioText.Read(full, shown, askedFrom, findings);
         return text is null ? null : Resolve(Tree(text, shown), shown, Path.GetDirectoryName(full), [.. chain, (full, shown)]);
     }

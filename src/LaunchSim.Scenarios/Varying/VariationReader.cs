@@ -120,7 +120,7 @@ public static class VariationReader
     }
 
     /// <summary>The path; a part of a bracket's point is that of the hole in use.</summary>
-    private static ScenarioPath? Resolve(Scenario scenario, ScalarNode key, Findings findings)
+    internal static ScenarioPath? Resolve(Scenario scenario, ScalarNode key, Findings findings)
     {
         if (ScenarioPath.Resolve(key.Text, out string? nearest) is not { } path)
         {

@@ -11,6 +11,22 @@ namespace LaunchSim.Studies.Next;
 /// <summary>What is said of changes.</summary>
 public static class NextWords
 {
+    /// <summary>What is said where the file has no <c>choices</c> and usual changes were tried.</summary>
+    public const string Offered = "The file has no `choices`: what is tried here are changes that are usual on such a car, with usual minutes (common practice, no source). Write your own into the file, and nothing else is proposed.";
+
+    /// <summary>What gains are.</summary>
+    public const string Gains = "A gain is in points towards the aims; a negative one is a loss. One step and two steps from the present value were tried.";
+
+    /// <summary>What to do with the list.</summary>
+    public const string OneAtATime = "One change at a time: after the pass, compare, and ask again.";
+
+    /// <summary>What is gained from one score to another: points, or a limit that is kept or broken; empty when one of them is none.</summary>
+    /// <param name="now">The score as it stands.</param>
+    /// <param name="then">The score after the change.</param>
+    public static string Gain(AimScore now, AimScore then) => !now.Exists || !then.Exists ? ""
+        : now.KeepsLimits != then.KeepsLimits ? then.KeepsLimits ? "keeps a limit" : "breaks a limit"
+        : (now.Total - then.Total).ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture);
+
     /// <summary>The conclusion in one or two sentences.</summary>
     /// <param name="result">What came of it.</param>
     /// <param name="scenario">The scenario as it stands.</param>
