@@ -14,8 +14,13 @@ internal sealed class CaseNumbers
     /// <summary>Reads a launch.</summary>
     /// <param name="of">The launch.</param>
     /// <param name="readout">The units.</param>
+    /// <param name="letter">Its letter in drawings and charts; empty when it is in none.</param>
     /// <param name="heldTorque">The largest torque that its tyres hold, N·m; not a number where nobody asks.</param>
-    public CaseNumbers(LessonCase of, Readout readout, double heldTorque = double.NaN) => (Case, _readout, _heldTorque) = (of, readout, heldTorque);
+    public CaseNumbers(LessonCase of, Readout readout, string letter = "", double heldTorque = double.NaN) =>
+        (Case, _readout, Letter, _heldTorque) = (of, readout, new Word(letter), heldTorque);
+
+    /// <summary>Its letter in drawings and charts.</summary>
+    public Word Letter { get; }
 
     /// <summary>The launch.</summary>
     public LessonCase Case { get; }

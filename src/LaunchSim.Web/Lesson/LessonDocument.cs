@@ -75,10 +75,11 @@ internal static class LessonDocument
     private static void Cases(Utf8JsonWriter json, LessonNumbers n)
     {
         json.WriteStartArray("cases");
-        foreach (CaseNumbers one in (CaseNumbers[])[n.Below, n.At, n.Above, n.Soft, n.Stiff])
+        foreach (CaseNumbers one in n.Moving)
         {
             json.WriteStartObject();
             json.WriteString("key", one.Case.Key);
+            json.WriteString("letter", one.Letter.Text);
             json.WriteString("percent", one.Percent.Text);
             json.WriteString("click", one.Click.Text);
             StaticLine line = one.Case.Run.Solution.Car.Line;

@@ -19,11 +19,11 @@ internal sealed class LessonNumbers
     public LessonNumbers(LessonRuns runs, Readout readout, CancellationToken cancellation)
     {
         (Runs, Readout) = (runs, readout);
-        Below = Numbers(runs.Below);
-        At = Numbers(runs.At);
-        Above = Numbers(runs.Above);
-        Soft = Numbers(runs.Soft);
-        Stiff = Numbers(runs.Stiff);
+        Below = Numbers(runs.Below, "A");
+        At = Numbers(runs.At, "B");
+        Above = Numbers(runs.Above, "C");
+        Soft = Numbers(runs.Soft, "D");
+        Stiff = Numbers(runs.Stiff, "E");
         OutOfStep = runs.OutOfStep == runs.Stiff ? Stiff : Soft;
         Clicks = [.. runs.Clicks.Select(click => click.Key switch
         {
@@ -35,7 +35,7 @@ internal sealed class LessonNumbers
         runs.Above.Run.Solution.At(runs.Above.Run.Solution.Duration, out Observation last);
         _thrust = RoundThrust * readout.Force.Factor * Math.Round(last.RearThrust / readout.Force.Factor / RoundThrust);
 
-        CaseNumbers Numbers(LessonCase one) => new(one, readout, one.HeldTorque(cancellation));
+        CaseNumbers Numbers(LessonCase one, string letter) => new(one, readout, letter, one.HeldTorque(cancellation));
     }
 
     /// <summary>The launches.</summary>
@@ -58,6 +58,9 @@ internal sealed class LessonNumbers
 
     /// <summary>The same with the stiffest.</summary>
     public CaseNumbers Stiff { get; }
+
+    /// <summary>Those that are shown moving, in the order of their letters.</summary>
+    public IReadOnlyList<CaseNumbers> Moving => [Below, At, Above, Soft, Stiff];
 
     /// <summary>Of both the one whose ends come up farther from together.</summary>
     public CaseNumbers OutOfStep { get; }
@@ -91,6 +94,9 @@ internal sealed class LessonNumbers
 
     /// <summary>Height of its centre of gravity.</summary>
     public Shown CentreOfGravity => Car("cg_height_m", "height of the centre of gravity", Standing.CentreOfGravityHeight, Readout.Place.With(0));
+
+    /// <summary>How far its centre of gravity is ahead of the rear axle, m.</summary>
+    public double CentreOfGravityAhead => Standing.Wheelbase * Standing.FrontLoad / (Standing.FrontLoad + Standing.RearLoad);
 
     /// <summary>The torque that all launches are given.</summary>
     public Shown Torque => Above["axle_torque_largest_nm"];

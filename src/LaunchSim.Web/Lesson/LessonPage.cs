@@ -19,7 +19,6 @@ public static class LessonPage
     {
         ArgumentNullException.ThrowIfNull(readout);
         var numbers = new LessonNumbers(LessonRuns.Solve(cancellation), readout, cancellation);
-        CaseNumbers[] shown = [numbers.Below, numbers.At, numbers.Above, numbers.Soft, numbers.Stiff];
         return new HtmlPage
         {
             Title = $"{LessonText.Title} · LaunchSim",
@@ -32,7 +31,7 @@ public static class LessonPage
                 """,
             Data =
             [
-                ("document", LaunchDocument.Text([.. shown.Select(one => new DocumentedLaunch(one.Case.Run, Name(one)))], readout, program, Step)),
+                ("document", LaunchDocument.Text([.. numbers.Moving.Select(one => new DocumentedLaunch(one.Case.Run, Name(one)))], readout, program, Step)),
                 ("lesson-text", LessonDocument.Text(numbers)),
             ],
         };

@@ -41,9 +41,6 @@ public sealed class LessonRuns
     /// <summary>Of the softest and the stiffest the one whose ends come up farther from together.</summary>
     public LessonCase OutOfStep => Math.Abs(Stiff.Lag) >= Math.Abs(Soft.Lag) ? Stiff : Soft;
 
-    /// <summary>The launches that are shown moving.</summary>
-    public IReadOnlyList<LessonCase> Moving => [Below, At, Above, Soft, Stiff];
-
     /// <summary>Solves them all.</summary>
     /// <param name="cancellation">Asked once a step.</param>
     /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>

@@ -14,7 +14,7 @@ import { whileSeen } from './seen.js';
 export function createCases(lesson, keys, name, view) {
   const hosts = keys.map((key) => {
     const one = lesson.caseOf(key);
-    const host = html('figure', { class: 'case' }, html('figcaption', {}, name(one)));
+    const host = html('figure', { class: 'case' }, html('figcaption', {}, html('span', { class: 'letter' }, one.letter), name(one)));
     const scene = createScene({ ...lesson.launches, launches: [one.launch] }, whileSeen(lesson.cursor, host));
     scene.look(view);
     host.append(scene.element);

@@ -13,6 +13,9 @@ import { createStage } from './stage.js';
 /** A point this near to the edge is not drawn as a point, px. */
 const EDGE = 10;
 
+/** On a drawing narrower than this the neutral line ends nearer to the car, px. */
+const NARROW = 480;
+
 /**
  * The drawing on the shop floor: both lines from the contact patch, with the reader's instant centre and centre of gravity.
  * @param {import('./lesson.js').Lesson} lesson
@@ -24,21 +27,23 @@ export function createFloor(lesson) {
   const rear = createWheel(car.rear.radius, false), front = createWheel(car.front.radius, false);
   const up = svg('path', { class: 'construction' });
   const neutral = svg('path', { class: 'neutral-line' });
-  const lift = svg('path', { class: 'lift-line' });
+  const lift = svg('path', { class: 'lift-line' }), further = svg('path', { class: 'lift-line further' });
   const barLines = svg('path', { class: 'bar-lines' });
   const bars = svg('path', { class: 'bar' });
   const joints = svg('path', { class: 'joint' });
   const contact = svg('circle', { class: 'contact-point', r: 3.5 });
   const ring = svg('circle', { class: 'instant-centre handle', r: 8 });
   const gravity = svg('g', { class: 'gravity handle' }, svg('circle', { r: 7 }), svg('path', { d: 'M0-7A7 7 0 0 1 7 0H0ZM0 7A7 7 0 0 1-7 0H0Z' }));
-  const percent = createLabel('percent'), centreName = createLabel(), neutralName = createLabel(), patchName = createLabel('small muted'), heightName = createLabel('small muted');
+  const scale = svg('path', { class: 'percent-scale' }), reached = svg('circle', { class: 'percent-reached', r: 4 });
+  const percent = createLabel('percent'), centreName = createLabel(), neutralName = createLabel(), patchName = createLabel('small muted'), heightName = createLabel('small muted'), hundred = createLabel('small'), farName = createLabel();
   const stage = createStage('floor', extent,
-    [body, up, ground, rear.element, front.element, barLines, neutral, lift, bars, joints, contact, ring, gravity, ...[percent, centreName, neutralName, patchName, heightName].map((label) => label.element)], draw);
+    [body, up, ground, rear.element, front.element, barLines, neutral, further, lift, bars, joints, contact, scale, reached, ring, gravity, ...[percent, centreName, neutralName, patchName, heightName, hundred, farName].map((label) => label.element)], draw);
   let window = /** @type {import('./stage.js').Window | null} */ (null);
 
-  function extent() {
-    const { wheelbase } = reader.values;
-    return { behind: Math.max(0.2 * wheelbase, 1.15 * car.rear.radius), ahead: 1.22 * wheelbase, up: 0.5 * wheelbase, below: 40 };
+  /** @param {number} width px. */
+  function extent(width) {
+    const { wheelbase, parallel, ahead: centre } = reader.values;
+    return { behind: Math.max(0.2 * wheelbase, 1.15 * car.rear.radius, parallel ? 0 : (0.08 * wheelbase) - centre), ahead: (width < NARROW ? 1.2 : 1.4) * wheelbase, up: 0.5 * wheelbase, below: 40 };
   }
 
   /** @param {import('./stage.js').Window} now */
@@ -51,7 +56,7 @@ export function createFloor(lesson) {
     rear.draw(now, [0, car.rear.height], 0, 0);
     front.draw(now, [wheelbase, car.front.height], 0, 0);
     const cgAhead = cgPlace(lesson, wheelbase);
-    up.setAttribute('d', through(now, [[cgAhead, cgHeight], [wheelbase, cgHeight], [wheelbase, 0]]));
+    up.setAttribute('d', through(now, [[cgAhead, cgHeight], [wheelbase, cgHeight]]));
     gravity.setAttribute('transform', `translate(${px(now.x(cgAhead))} ${px(now.y(cgHeight))})`);
     neutral.setAttribute('d', through(now, [[0, 0], [end, statics.neutralSlope * end]]));
     put(contact, { cx: px(now.x(0)), cy: now.ground });
@@ -65,13 +70,19 @@ export function createFloor(lesson) {
     joints.setAttribute('d', drawn ? Object.values(drawn).map(([x, z]) => `M${px(now.x(x) - 3)} ${px(now.y(z))}a3 3 0 1 0 6 0a3 3 0 1 0-6 0`).join('') : '');
     barLines.setAttribute('d', drawn && isPoint ? [drawn.lowerBody, drawn.upperBody].map((place) => through(now, [place, [ahead, high]])).join('') : '');
 
-    const isAbove = statics.percent >= 100;
-    const percentText = Number.isFinite(statics.percent) ? `${inUnit(statics.percent, units.percent)} %` : 'no percent';
-    const at = tip ?? [0, 0];
-    percent.put(now, percentText, now.x(at[0]) + (isPoint ? 13 : -13), now.y(at[1]) + (isAbove ? -20 : 18), isPoint ? 'start' : 'end');
-    centreName.put(now, placeText(lesson), now.x(at[0]) + (isPoint ? 13 : -13), now.y(at[1]) + (isAbove ? -5 : 33), isPoint ? 'start' : 'end');
-    const far = wheelbase * 1.16;
-    neutralName.put(now, 'neutral line', now.x(far), now.y(statics.neutralSlope * far) + (isAbove ? 18 : -9), 'end');
+    // Read off over the front axle: the neutral line is at 100 % there, the other line at its own.
+    const over = slope * wheelbase, isRead = Number.isFinite(over) && now.y(over) > EDGE && now.y(over) < now.height - EDGE;
+    further.setAttribute('d', tip && Number.isFinite(slope) ? through(now, [tip, isRead ? [Math.max(wheelbase, tip[0]), slope * Math.max(wheelbase, tip[0])] : edge(now, slope, 1) ?? tip]) : '');
+    scale.setAttribute('d', marks(now, wheelbase, cgHeight));
+    put(reached, { display: isRead ? null : 'none', cx: px(now.x(wheelbase)), cy: px(now.y(over)) });
+    const isAbove = statics.percent >= 100, percentText = Number.isFinite(statics.percent) ? `${inUnit(statics.percent, units.percent)} %` : 'no percent';
+    const at = isRead ? [wheelbase, over] : tip ?? [0, 0];
+    percent.put(now, percentText, now.x(at[0]) - 10, now.y(at[1]) + (isAbove ? -8 : isRead ? 20 : -16), 'end');
+    hundred.put(now, Math.abs(statics.percent - 100) < 14 ? '' : '100 %', now.x(wheelbase) - 10, now.y(cgHeight) + (isAbove ? 4 : -6), 'end');
+    const isLow = high < 0.25 * wheelbase;
+    centreName.put(now, isPoint ? placeText(lesson) : '', now.x(ahead) + 4, now.y(high) + (isAbove && isLow ? -16 : 24));
+    farName.put(now, isPoint ? '' : `${placeText(lesson)}${parallel ? '' : ', out of sight'}`, now.x(0.6 * wheelbase), now.ground + 18, 'middle');
+    neutralName.put(now, 'neutral line', now.x(end) - 4, now.y(statics.neutralSlope * end) + (isAbove ? 18 : -9), 'end');
     patchName.put(now, 'contact patch', now.x(0), now.ground + 18, 'middle');
     heightName.put(now, `${withUnit(cgHeight, units.place)} up`, now.x(cgAhead), now.y(cgHeight) - 12, 'middle');
     return `Side view of a car, to scale. ${centreSentence(lesson)} The centre of gravity is ${withUnit(cgHeight, units.place)} up, the wheelbase ${withUnit(wheelbase, units.place)}. ${verdictOf(statics.percent)}`;
@@ -170,6 +181,23 @@ function edge(window, slope, side) {
   const room = side * slope > 0 ? (window.ground - EDGE) / window.scale : (window.height - window.ground - EDGE) / window.scale;
   const reach = Math.min(wide, slope === 0 ? wide : room / Math.abs(slope));
   return [side * reach, side * reach * slope];
+}
+
+/**
+ * The upright over the front axle with a tick for every quarter of what the neutral line reaches there.
+ * @param {import('./stage.js').Window} window
+ * @param {number} wheelbase m.
+ * @param {number} cgHeight m.
+ */
+function marks(window, wheelbase, cgHeight) {
+  const x = px(window.x(wheelbase));
+  let text = `M${x} ${window.ground}V${px(window.y(0.48 * wheelbase))}`;
+  for (let quarter = 1; (quarter * cgHeight) / 4 < 0.48 * wheelbase; quarter++) {
+    const long = quarter % 4 === 0 ? 7 : 3;
+    text += `M${px(x - long)} ${px(window.y((quarter * cgHeight) / 4))}h${2 * long}`;
+  }
+
+  return text;
 }
 
 /**

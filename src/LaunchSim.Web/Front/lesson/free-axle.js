@@ -6,12 +6,12 @@ import { arrow } from '../scene/arrow.js';
 import { px, through } from '../scene/path.js';
 import { createWheel } from '../scene/wheel.js';
 import { createLabel } from './label.js';
-import { momentOf } from './moment.js';
+import { createMomentChoice, momentOf } from './moment.js';
 import { createStage } from './stage.js';
 import { barForces } from './statics.js';
 
 /** Longest arrow, m in the drawing; a force smaller than this share of the largest is not drawn. */
-const LONGEST = 0.42, LEAST = 0.004;
+const LONGEST = 0.5, LEAST = 0.004;
 
 /**
  * The axle with its wheels, cut free: the ground's push, what the tyres are pressed with, the bars, and the springs once the
@@ -28,14 +28,14 @@ export function createFreeAxle(lesson) {
   const torque = svg('path', { class: 'inner-torque' });
   const forces = svg('path', { class: 'arrow' }), pushed = svg('path', { class: 'arrow thrust' }), load = svg('path', { class: 'arrow rear' }), springs = svg('path', { class: 'arrow third' });
   const labels = { thrust: createLabel('strong'), load: createLabel('strong'), lower: createLabel(), upper: createLabel(), springs: createLabel(), torque: createLabel('small muted') };
-  const stage = createStage('free-axle', () => ({ behind: 0.92, ahead: 1.2, up: 0.95, below: 122 }), [
+  const stage = createStage('free-axle', () => ({ behind: 0.72, ahead: 1, up: 0.82, below: 92 }), [
     ground, wheel.element, housing, barLines, stubs, torque, forces, springs, pushed, load, ...Object.values(labels).map((label) => label.element)], draw);
 
   /** @param {import('./stage.js').Window} now */
   function draw(now) {
-    const { bars } = reader, { thrust, rest } = reader.values, { statics } = reader;
+    const { bars, statics, slope } = reader, { thrust, rest } = reader.values;
     const held = bars ? barForces(bars, thrust) : null, moment = momentOf(lesson);
-    const isHeld = held !== null && [held.lower, held.upper].every(Number.isFinite);
+    const isHeld = held !== null && [slope, held.lower, held.upper].every(Number.isFinite);
     const gain = moment.load - lesson.text.car.rearLoad;
     const most = Math.max(1, Math.abs(thrust), ...(isHeld ? [Math.abs(held.lower), Math.abs(held.upper), Math.abs(gain), Math.abs(moment.springs)] : [0]));
     const length = (/** @type {number} */ force) => (Math.abs(force) < LEAST * most ? 0 : (LONGEST * now.scale * force) / most);
@@ -44,7 +44,7 @@ export function createFreeAxle(lesson) {
     wheel.draw(now, [0, car.rear.height], 0, 0);
     housing.setAttribute('d', bars ? through(now, [bars.lowerAxle, [0, car.rear.height], bars.upperAxle]) : '');
     torque.setAttribute('d', thrust === 0 ? '' : turning(now.x(0), now.y(car.rear.height), 0.17 * now.scale, thrust > 0));
-    labels.torque.put(now, thrust === 0 ? '' : `torque on the housing ${withUnit(Math.abs(thrust) * car.rear.height, units.torque)}`, now.x(-0.16), now.y(car.rear.height + 0.3), 'end');
+    labels.torque.put(now, thrust === 0 ? '' : `torque on the housing ${withUnit(Math.abs(thrust) * car.rear.height, units.torque)}`, now.x(-0.3), now.y(car.rear.height + 0.25), 'end');
 
     const along = length(thrust);
     pushed.setAttribute('d', along === 0 ? '' : arrow(zero[0], zero[1] + 12, zero[0] + along, zero[1] + 12));
@@ -52,8 +52,8 @@ export function createFreeAxle(lesson) {
     const high = isHeld ? length(gain) : 0;
     load.setAttribute('d', Math.abs(high) < 1 ? '' : high > 0 ? arrow(zero[0] - 8, zero[1] + 6 + high, zero[0] - 8, zero[1] + 6) : arrow(zero[0] - 8, zero[1] + 6, zero[0] - 8, zero[1] + 6 - high));
     labels.load.put(now, isHeld ? `load ${signed(gain, units.force)}` : '', zero[0] - 18, zero[1] + Math.max(24, Math.abs(high)) + 2, 'end');
-    springs.setAttribute('d', rest && Math.abs(length(moment.springs)) > 1 ? down(now, length(moment.springs)) : '');
-    labels.springs.put(now, rest ? `springs ${signed(moment.springs, units.force)}` : 'springs, dampers: nothing yet', now.x(-0.05), now.y(0.85), 'end');
+    springs.setAttribute('d', isHeld && rest && Math.abs(length(moment.springs)) > 1 ? down(now, length(moment.springs)) : '');
+    labels.springs.put(now, !isHeld ? 'no bars on these lines can hold the axle' : rest ? `springs ${signed(moment.springs, units.force)}` : 'springs, dampers: nothing yet', now.x(-0.04), now.y(0.74), 'end');
 
     stubs.setAttribute('d', bars ? stub(now, bars.lowerAxle, bars.lowerBody) + stub(now, bars.upperAxle, bars.upperBody) : '');
     barLines.setAttribute('d', bars ? through(now, [bars.lowerAxle, reach(bars.lowerAxle, bars.lowerBody)]) + through(now, [bars.upperAxle, reach(bars.upperAxle, bars.upperBody)]) : '');
@@ -68,9 +68,16 @@ export function createFreeAxle(lesson) {
       : 'The axle with its wheels, cut free. No two bars on these lines can hold it.';
   }
 
-  const element = html('figure', { class: 'statics' }, stage.element,
+  const choice = createMomentChoice(lesson);
+  const element = html('figure', { class: 'statics' }, stage.element, choice.element,
     html('figcaption', { class: 'quiet' }, 'Forces on the axle, beyond those of the standing car; both sides together, one scale. The dashed torque is inside the cut.'));
-  return { element, show: stage.show };
+  return {
+    element,
+    show() {
+      stage.show();
+      choice.show();
+    },
+  };
 }
 
 /**

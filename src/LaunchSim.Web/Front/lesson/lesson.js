@@ -8,15 +8,16 @@ import { createBalance } from './balance.js';
 import { blockOf } from './blocks.js';
 import { createCases } from './cases.js';
 import { contentsOf } from './contents.js';
+import { createCurves } from './curves.js';
 import { createFloor } from './floor.js';
 import { createFreeAxle } from './free-axle.js';
 import { createFreeBody } from './free-body.js';
-import { partsOf } from './passage.js';
+import { bound, partsOf } from './passage.js';
 import { createReader } from './reader.js';
 import { sourcesOf } from './sources.js';
 
 /**
- * @typedef {{ key: string, percent: string, click: string, ahead: number, up: number, launch: import('../document.js').Launch }} Case
+ * @typedef {{ key: string, letter: string, percent: string, click: string, ahead: number, up: number, launch: import('../document.js').Launch }} Case
  * @typedef {{
  *   title: string, opening: import('./passage.js').Passage[], chapters: { id: string, title: string, blocks: import('./blocks.js').Block[] }[],
  *   numbers: import('./passage.js').Numbers, cases: Omit<Case, 'launch'>[], outOfStep: string,
@@ -60,10 +61,15 @@ function lessonOf() {
     { name: 'instant centre behind', values: { ...whole, ahead: -0.25 * car.wheelbase, up: 0.1 * car.wheelbase } },
   ];
   const cursor = createCursor(Math.max(...launches.launches.map((launch) => launch.duration)));
+
+  // Before whoever draws for paper.
+  window.addEventListener('beforeprint', () => cursor.set(cursor.time === 0 ? PRINTED : cursor.time));
+
   /** @type {{ element: HTMLElement, show(): void }[]} */
   const statics = [];
   /** @type {Lesson} */
-  const lesson = { text, launches, reader, cursor, starts, caseOf, draw: (name) => DRAWINGS[name](lesson) };
+  const lesson = { text, launches, reader, cursor, starts, caseOf, draw: (name) => (DRAWINGS[name] ? DRAWINGS[name](lesson) : curves(name)) };
+  const curves = createCurves(lesson);
   reader.subscribe(() => statics.forEach((drawing) => drawing.show()));
 
   /** @param {(lesson: Lesson) => { element: HTMLElement, show(): void }} create */
@@ -80,11 +86,8 @@ function lessonOf() {
     'free-body': live(createFreeBody),
     'balance': live(createBalance),
     'three-cars': (of) => createCases(of, ['below', 'at', 'above'], (one) => one.percent, 'whole'),
-    'three-cars-charts': () => html('div'),
     'three-dampers': (of) => createCases(of, ['soft', 'above', 'stiff'], (one) => `click ${one.click}`, 'rear'),
-    'three-dampers-charts': () => html('div'),
     'two-steps': (of) => createCases(of, ['above', text.outOfStep], (one) => `click ${one.click}`, 'whole'),
-    'two-steps-charts': () => html('div'),
   };
   return lesson;
 }
@@ -98,9 +101,8 @@ function pageOf(lesson) {
   bar.append(createPlayer(cursor, bar).element);
   const moving = html('div', { class: 'moving-chapters' }, ...sections.filter(({ id }) => MOVING.includes(id)), bar);
   const first = sections.findIndex(({ id }) => MOVING.includes(id));
-  window.addEventListener('beforeprint', () => cursor.set(cursor.time === 0 ? PRINTED : cursor.time));
   return [
-    html('header', { class: 'title' }, html('h1', {}, text.title), ...text.opening.map((passage) => html('p', { class: 'opening' }, ...partsOf(passage, text.numbers)))),
+    html('header', { class: 'title' }, html('h1', {}, bound(text.title)), ...text.opening.map((passage) => html('p', { class: 'opening' }, ...partsOf(passage, text.numbers)))),
     contentsOf(text.chapters, sections),
     html('main', {}, ...sections.slice(0, first), moving, ...sections.slice(first + MOVING.length)),
     html('footer', {}, sourcesOf(text.numbers), html('p', { class: 'quiet' }, `${launches.program}. The lesson's car is invented; its launches were solved when this page was made.`)),

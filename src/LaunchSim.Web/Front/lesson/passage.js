@@ -17,7 +17,7 @@ import { html } from '../elements.js';
 export function partsOf(passage, numbers) {
   return passage.map((part) => {
     if (typeof part === 'string') {
-      return part;
+      return bound(part);
     }
 
     if ('n' in part) {
@@ -27,6 +27,14 @@ export function partsOf(passage, numbers) {
 
     return 't' in part ? html('em', {}, part.t) : 's' in part ? html('cite', {}, part.s) : html('code', {}, part.c);
   });
+}
+
+/**
+ * Text whose numbers are not parted from their percent sign at a line's end.
+ * @param {string} text
+ */
+export function bound(text) {
+  return text.replaceAll(/(\d) %/g, '$1\u00a0%');
 }
 
 /**

@@ -12,7 +12,7 @@ let count = 0;
  */
 export function questionOf({ asked, answer, choices, right }, numbers) {
   const name = `question-${++count}`;
-  const said = html('p', { class: 'said' });
+  const said = html('p', { class: 'you-said' });
   said.hidden = true;
   const details = html('details', {}, html('summary', {}, 'Answer'), said, ...answer.map((text) => html('p', {}, ...partsOf(text, numbers))));
   if (choices.length === 0) {

@@ -8,15 +8,15 @@
  * @returns {import('../cursor.js').Cursor}
  */
 export function whileSeen(cursor, host) {
-  /** @type {(() => void)[]} */
-  const listeners = [];
+  /** @type {((time: number) => void)[]} */
+  let listeners = [];
   let isSeen = false, isStale = false;
 
   function tell() {
     isStale = !isSeen;
     if (isSeen) {
       for (const listener of listeners) {
-        listener();
+        listener(cursor.time);
       }
     }
   }
@@ -36,11 +36,16 @@ export function whileSeen(cursor, host) {
     get time() {
       return cursor.time;
     },
-    duration: cursor.duration,
+    get duration() {
+      return cursor.duration;
+    },
     set: cursor.set,
+    reach: cursor.reach,
     subscribe(listener) {
-      listeners.push(listener);
-      return () => listeners.splice(listeners.indexOf(listener), 1);
+      listeners = [...listeners, listener];
+      return () => {
+        listeners = listeners.filter((other) => other !== listener);
+      };
     },
   };
 }

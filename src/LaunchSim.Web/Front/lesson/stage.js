@@ -10,7 +10,7 @@ import { html, put, svg } from '../elements.js';
 
 /**
  * @param {string} name Its class.
- * @param {() => Extent} extent
+ * @param {(width: number) => Extent} extent Told how wide the drawing is, px.
  * @param {SVGElement[]} parts
  * @param {(window: Window) => string} draw Draws, and says what is to be seen for those who do not see it.
  */
@@ -20,8 +20,8 @@ export function createStage(name, extent, parts, draw) {
   element.append(drawing);
 
   function show() {
-    const { behind, ahead, up, below } = extent();
     const width = Math.max(240, Math.round(element.clientWidth) || 640);
+    const { behind, ahead, up, below } = extent(width);
     const scale = width / (behind + ahead), ground = Math.round(up * scale), height = ground + below;
     /** @type {Window} */
     const window = { view: 'whole', strip: 0, width, height, scale, left: behind, ground, x: (place) => (place + behind) * scale, y: (place) => ground - (place * scale) };

@@ -24,11 +24,11 @@ internal static class DrawingChapter
                     Passage.Of($"Make the bars parallel. The instant centre is infinitely far away, and there is a percent all the same: the line from the contact patch runs parallel to the bars."),
                     Passage.Of($"Put the instant centre behind the axle and above the ground. The line falls towards the front: the percent is negative."),
                 ]),
-                new Note("Where this is from",
-                [
-                    Passage.Of($"It is the drawing for a solid axle whose housing takes the drive torque ({new Source("docs/model.md, section 5")}). With independent wheels the torque goes into the body, and the line starts at another place. The names are those of the trade; that people speak of 'percent' for short is {new Source("common practice, no source")}."),
-                ]),
             ], new Drawing("shop-floor")),
+            new Note("Where this is from",
+            [
+                Passage.Of($"It is the drawing for a solid axle whose housing takes the drive torque ({new Source("docs/model.md, section 5")}). With independent wheels the torque goes into the body, and the line starts at another place. The names are those of the trade; that people speak of 'percent' for short is {new Source("common practice, no source")}."),
+            ]),
         ]);
     }
 }

@@ -26,7 +26,7 @@ internal static class QuestionsChapter
         Shown percent = LessonNumbers.Drawn("lowered_percent", "percent with the lower centre of gravity", after.Percent, Readout.Percent);
         return new(
             Passage.Of($"The centre of gravity of the {n.Above.Percent} car comes down by {by}. No bar is touched. What is the percent now, and does the hit get harder?"),
-            [Passage.Of($"{percent}: the neutral line is flatter, the line to the instant centre is the same. The bars press just as hard as before, thrust times the same slope. What got less is the transfer; so more of the same push is over.")],
+            [Passage.Of($"{percent}: the neutral line is flatter, the line to the instant centre is the same. In the first instant the tyres are pressed just as hard as before, with thrust times the same slope. What got less is the transfer: more of the same push is over, and in the end the tyres carry less.")],
             []);
     }
 

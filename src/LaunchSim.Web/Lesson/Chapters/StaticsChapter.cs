@@ -14,6 +14,7 @@ internal static class StaticsChapter
         Shown transfer = LessonNumbers.Drawn("transfer_n", "thrust times height of the centre of gravity over wheelbase", statics.Transfer, force);
         Shown push = LessonNumbers.Drawn("bars_push_n", "thrust times the slope of the line to the instant centre", statics.BarsPush, force);
         Shown apart = LessonNumbers.Drawn("apart_n", "what the bars press beyond the transfer", statics.Apart, force);
+        Shown passes = LessonNumbers.Drawn("passes_below_m", "how far the line of the push passes below the centre of gravity", statics.CentreOfGravityHeight - (statics.Slope * n.CentreOfGravityAhead), n.Readout.Place);
         Shown beyond = LessonNumbers.Drawn("beyond_100", "percent beyond 100", above.Percent.Value - 100, Readout.Percent);
         return new("statics", "Cut the axle free",
         [
@@ -29,7 +30,7 @@ internal static class StaticsChapter
             [
                 new Heading("Second cut: the body"),
                 new Paragraph(Passage.Of($"What the bars do to the axle they do to the body the other way round. They push it forward with the thrust and lift it with the same force with which they press the axle. Both together act along the line from the contact patch to the instant centre: the body is pushed as if by a pole that stands on the contact patch.")),
-                new Paragraph(Passage.Of($"The pole's line passes below the centre of gravity. The thrust times that distance is what turns the nose up. A steeper line passes nearer: it lifts the rear more and turns the nose less.")),
+                new Paragraph(Passage.Of($"In the lesson's car the pole's line passes {passes} below the centre of gravity. That lever is what turns the nose up. A steeper line passes nearer: it lifts the rear more and turns the nose less.")),
                 new Heading("Third cut: the whole car"),
                 new Paragraph(Passage.Of($"Now the bars are inside. The ground pushes forward at the bottom, the mass resists at the height of the centre of gravity, and the difference has to come from the wheels: load moves from the front tyres to the rear ones. This {new Term("transfer")} is thrust × height of the centre of gravity ÷ wheelbase: thrust times the slope of the neutral line. No bar is in it.")),
                 new Paragraph(Passage.Of($"Lay both results side by side, and percent has a meaning that you can weigh: {new Term("it is how much of the transfer the bars carry")}. A thrust of {n.Thrust} moves {transfer}. At {above.Percent} the bars press with {push}. The {beyond} that are over, {apart}, push body and axle apart: they lift the body and press the tyres with the same force.")),
@@ -40,12 +41,12 @@ internal static class StaticsChapter
             [
                 Passage.Of($"In statics: the thrust is steady and nothing moves up or down any more. Then the rear tyres carry what they carried standing, and the transfer; whatever the percent. Percent only says who brings it. Below 100 % the springs bring the rest, and have to be shorter for it: the body has come down on the axle. Above 100 % the springs are relieved of what is over, and have to be longer: the body has moved off the axle."),
                 Passage.Of($"For the first instant: the thrust is there, but nothing has moved. The springs are as long as before and carry what they carried before; the dampers stand still and carry nothing. Then the bars are alone, and the tyres are pressed with the percent of the transfer: with less than they will carry in the end, or with more. More is possible because the body is being thrown upward: the ground holds up its weight and speeds it up as well. It lasts as long as the body gains speed, and no longer."),
-                Passage.Of($"Everything between these two is motion, and needs masses, springs, dampers and tyres. That is the next chapter."),
+                Passage.Of($"Even the first instant takes its time: the torque needs a moment to come, and a tyre has to be squashed before the ground feels more of it. And everything between these two is motion, with masses, springs, dampers and tyres. That is the next chapter."),
             ]),
             LeftOut(n),
             new Note("Common practice, no source",
             [
-                Passage.Of($"The trade calls the pushing apart {new Term("separation")}, the blow with which it presses the tyres {new Term("the hit")}, and says that more than 100 % plants the tyre. Until here that is what the statics says, too, for the first instant."),
+                Passage.Of($"The trade calls the pushing apart {new Term("separation")}, the blow with which it presses the tyres {new Term("hit")}, and says that more than 100 % plants the tyre. Until here that is what the statics says, too, for the first instant."),
             ]),
         ]);
     }
