@@ -54,8 +54,8 @@ public sealed class ChartTests(Browser browser, ITestOutputHelper output) : Laun
         ILocator chart = page.Locator(".beside .chart").First;
         await chart.GetByText("Values as a table").ClickAsync();
 
-        Assert.True(await chart.Locator("table tr").CountAsync() > 20);
-        Assert.NotEmpty(await chart.Locator("caption").First.InnerTextAsync());
+        await Assertions.Expect(chart.Locator("caption").First).Not.ToBeEmptyAsync();
+        Assert.True(await chart.Locator("table tr").CountAsync() > 20, $"{await chart.Locator("table tr").CountAsync()} rows");
     }
 
     [BrowserFact]
@@ -66,7 +66,7 @@ public sealed class ChartTests(Browser browser, ITestOutputHelper output) : Laun
         Assert.Equal(["A", "B", "C"], await page.Locator(".view > header .letter").AllInnerTextsAsync());
         Assert.Equal(2, await page.Locator(".scene .other").CountAsync());
         await Assertions.Expect(page.Locator(".beside .chart").First).ToContainTextAsync("C front");
-        Assert.Equal(["figure", "A", "B", "C", "unit"], await page.Locator(".figures thead th").AllInnerTextsAsync());
+        Assert.Equal(["figure", "A", "B", "C", "unit"], await page.Locator(".figures thead th").AllTextContentsAsync());
     }
 
     [BrowserFact]
@@ -80,7 +80,7 @@ public sealed class ChartTests(Browser browser, ITestOutputHelper output) : Laun
 
         Assert.True(await page.Locator(".beside .chart-band").CountAsync() >= 2);
         Assert.Equal(doubt.Sentences.Count, await page.Locator(".doubts tbody tr").CountAsync());
-        Assert.Contains(DoubtWords.Conclusion(doubt), await page.Locator(".doubts").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Contains(DoubtWords.Conclusion(doubt), await page.Locator(".doubts").TextContentAsync() ?? "", StringComparison.Ordinal);
         Assert.True(await page.Locator("[data-figure=hit_n] td").CountAsync() == 3);
     }
 

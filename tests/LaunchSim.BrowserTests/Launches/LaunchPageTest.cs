@@ -36,5 +36,11 @@ public abstract class LaunchPageTest(Browser browser, ITestOutputHelper output) 
         double.Parse((await page.Locator(".clock").InnerTextAsync()).Split(' ')[0], CultureInfo.InvariantCulture);
 
     /// <summary>Draws the slider to a time.</summary>
-    protected static Task GoTo(IPage page, double time) => page.Locator(".scrub").FillAsync(time.ToString("0.000", CultureInfo.InvariantCulture));
+    protected static Task GoTo(IPage page, double time) => page.EvaluateAsync("""
+        (time) => {
+          const scrub = document.querySelector('.scrub');
+          scrub.value = String(time);
+          scrub.dispatchEvent(new Event('input'));
+        }
+        """, time);
 }

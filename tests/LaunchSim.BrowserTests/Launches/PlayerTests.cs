@@ -35,7 +35,7 @@ public sealed class PlayerTests(Browser browser, ITestOutputHelper output) : Lau
     public async Task Play_AtRealTime_ComesToTheEndAndStops()
     {
         IPage page = (await OpenReady(PageOf(Shipped.Run("door-car", ("run.duration", "0.3 s"))))).Page;
-        await page.GetByLabel("speed").SelectOptionAsync(new SelectOptionValue { Label = "real time" });
+        await page.GetByLabel("speed", new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Label = "real time" });
         await page.GetByRole(AriaRole.Button, new() { Name = "Play" }).ClickAsync();
         await page.WaitForFunctionAsync("() => document.querySelector('.clock').textContent === '0.300 s' && document.querySelector('.play').textContent === 'Play'");
         await page.Locator(".play").ClickAsync();
@@ -68,7 +68,7 @@ public sealed class PlayerTests(Browser browser, ITestOutputHelper output) : Lau
     public async Task Keys_WithAFocusedControl_AreTheControls()
     {
         IPage page = (await OpenShipped(null, "door-car")).Page;
-        await page.GetByLabel("speed").FocusAsync();
+        await page.GetByLabel("speed", new() { Exact = true }).FocusAsync();
         await page.Keyboard.PressAsync("End");
         Assert.Equal(0, await Time(page));
         await page.GetByRole(AriaRole.Button, new() { Name = "Rear end" }).FocusAsync();
