@@ -12,10 +12,9 @@ internal sealed class DeskHost : IAsyncDisposable
 {
     private readonly DirectoryInfo _outer = Directory.CreateTempSubdirectory("launchsim-desk");
     private readonly StringWriter _log = new() { NewLine = "\n" };
+    private readonly TextWriter _shared;
 
-    private DeskHost()
-    {
-    }
+    private DeskHost() => _shared = TextWriter.Synchronized(_log);
 
     public DeskServer Server { get; private set; } = null!;
 
@@ -35,7 +34,7 @@ internal sealed class DeskHost : IAsyncDisposable
     {
         get
         {
-            lock (_log)
+            lock (_shared)
             {
                 return _log.ToString();
             }
@@ -59,7 +58,7 @@ internal sealed class DeskHost : IAsyncDisposable
             File.Copy(Shipped.PathOf(scenario), Path.Combine(host.Folder, scenario + ".yaml"));
         }
 
-        var settings = new DeskSettings { Folder = host.Folder, File = file, Log = TextWriter.Synchronized(host._log), Program = "LaunchSim test" };
+        var settings = new DeskSettings { Folder = host.Folder, File = file, Log = host._shared, Program = "LaunchSim test" };
         host.Server = await DeskServer.StartAsync(patience is { } time ? settings with { Patience = time } : settings);
         host.Http = new HttpClient(new SocketsHttpHandler { UseCookies = false, UseProxy = false, AllowAutoRedirect = false }) { BaseAddress = new Uri(host.Origin), Timeout = TimeSpan.FromSeconds(60) };
         return host;

@@ -27,16 +27,25 @@ public class DeskLogTests
     public async Task Refused_InTheNextWindow_IsToldAgain()
     {
         using var text = new StringWriter { NewLine = "\n" };
-        using var log = new DeskLog(TextWriter.Synchronized(text), TimeSpan.FromMilliseconds(50));
+        TextWriter shared = TextWriter.Synchronized(text);
+        using var log = new DeskLog(shared, TimeSpan.FromMilliseconds(50));
         for (int i = 0; i < 30; i++)
         {
             log.Refused("a");
         }
 
-        await DeskHost.UntilAsync(() => text.ToString().Contains("10 more", StringComparison.Ordinal), "the rest is told");
+        await DeskHost.UntilAsync(() => Told().Contains("10 more", StringComparison.Ordinal), "the rest is told");
         log.Refused("b");
-        Assert.Contains("refused b", text.ToString(), StringComparison.Ordinal);
+        Assert.Contains("refused b", Told(), StringComparison.Ordinal);
         Assert.Equal(31, log.Refusals);
+
+        string Told()
+        {
+            lock (shared)
+            {
+                return text.ToString();
+            }
+        }
     }
 
     [Theory]
