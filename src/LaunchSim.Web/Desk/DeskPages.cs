@@ -66,12 +66,11 @@ internal sealed class DeskPages(DeskWork work, DeskReading reading, DeskToken to
         }
 
         List<(string, string)> data = [("desk", Data(file))];
-        string script = "";
+        string script = FrontBundle.Script("desk/desk.js");
         if (state.Scenario is { } scenario)
         {
             LaunchOutcome run = LaunchOutcome.Of(scenario, cancellation);
             data.Add(("document", LaunchDocument.Text([new DocumentedLaunch(run, scenario.Name)], state.Readout, work.Settings.Program)));
-            script = FrontBundle.Script("page.js");
         }
 
         body.Append("<noscript><p>The desk draws a moving car; it needs its own script, which comes from this machine, to be allowed.</p></noscript>\n<main id=\"page\"></main>");
@@ -97,7 +96,7 @@ internal sealed class DeskPages(DeskWork work, DeskReading reading, DeskToken to
     {
         Title = $"{title} · LaunchSim desk",
         Description = Description,
-        Style = FrontBundle.Style("style/base.css", "style/scene.css", "style/charts.css", "style/page.css"),
+        Style = FrontBundle.Style("style/base.css", "style/scene.css", "style/charts.css", "style/page.css", "style/desk.css"),
         Script = script,
         Body = body,
         Data = data,

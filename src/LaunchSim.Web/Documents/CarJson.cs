@@ -25,8 +25,8 @@ internal static class CarJson
         LaunchModel model = car.Model;
         json.WriteStartObject("car");
         json.WriteNumber("wheelbase", standing.Wheelbase);
-        Wheel(json, "rear", standing.RearWheelHeight, model.RearTire.FreeRadius, standing.RearLoad);
-        Wheel(json, "front", standing.FrontWheelHeight, model.FrontTire.FreeRadius, standing.FrontLoad);
+        Wheel(json, "rear", standing.RearWheelHeight, model.RearTire.FreeRadius, standing.RearLoad, model.RearTire.PeakSlip);
+        Wheel(json, "front", standing.FrontWheelHeight, model.FrontTire.FreeRadius, standing.FrontLoad, model.FrontTire.PeakSlip);
 
         // The front wheel's path stands upright in the axes of the car as measured.
         json.WriteNumber("pitch", standing.Pitch);
@@ -73,12 +73,13 @@ internal static class CarJson
         json.WriteEndObject();
     }
 
-    private static void Wheel(Utf8JsonWriter json, string name, double height, double radius, double load)
+    private static void Wheel(Utf8JsonWriter json, string name, double height, double radius, double load, double peakSlip)
     {
         json.WriteStartObject(name);
         json.WriteNumber("height", height);
         json.WriteNumber("radius", radius);
         json.WriteNumber("load", load);
+        json.WriteNumber("peakSlip", peakSlip);
         json.WriteEndObject();
     }
 

@@ -3,7 +3,7 @@
 /**
  * @typedef {[number, number]} Place Ahead of the standing rear wheel centre and above the ground, m.
  * @typedef {{ unit: string, factor: number, decimals: number }} Unit A value in the unit is the SI value over the factor.
- * @typedef {{ height: number, radius: number, load: number }} StandingWheel Centre's height, free radius, m; load, N.
+ * @typedef {{ height: number, radius: number, load: number, peakSlip: number }} StandingWheel Centre's height, free radius, m; load, N; the slip ratio past which grip falls.
  * @typedef {{ name: string, axle: Place | null, body: Place | null }} Strut A bar, or a spring or damper.
  * @typedef {{ bracket: string, name: string, inUse: boolean, onAxle: boolean, at: Place }} Hole
  * @typedef {{ percent: number | null, slope: number | null, ahead: number | null, up: number | null, neutralSlope: number | null }} StaticLine
@@ -15,7 +15,7 @@
  * @typedef {{ title: string, rows: Figure[] }} FigureFamily
  * @typedef {{ kind: string, words: string, time: number, until?: number }} LaunchEvent
  * @typedef {{ part: string, lead: string, text: string }} Answer
- * @typedef {{ times: Float64Array, low: Float64Array, high: Float64Array }} Band
+ * @typedef {{ step: number, low: Float64Array, high: Float64Array }} Band Rows from the release on.
  * @typedef {{
  *   conclusion: string, notes: string[], bands: Record<string, Band>, figures: Record<string, string>,
  *   statements: { text: string, share: string, limits: string, own: boolean }[]
@@ -71,16 +71,16 @@ function launchOf(json) {
 }
 
 /**
+ * How sure a launch is, with its bands unpacked.
  * @param {any} json
  * @returns {Doubt}
  */
-function doubtOf(json) {
+export function doubtOf(json) {
   /** @type {Record<string, Band>} */
   const bands = {};
   for (const [name, band] of Object.entries(json.bands)) {
     const { step, low, high } = /** @type {{ step: number, low: string, high: string }} */ (band);
-    const values = numbers(low);
-    bands[name] = { times: steps(values.length, step), low: values, high: numbers(high) };
+    bands[name] = { step, low: numbers(low), high: numbers(high) };
   }
 
   return { ...json, bands };
@@ -96,16 +96,24 @@ function steps(count, step) {
   return Float64Array.from({ length: count }, (_, row) => (row * milliseconds) / 1000);
 }
 
+/** Whether this machine keeps numbers as the document has them. */
+const IS_LITTLE = new Uint8Array(new Uint32Array([1]).buffer)[0] === 1;
+
 /**
  * Little-endian single-precision numbers in base 64.
  * @param {string} text
  */
 function numbers(text) {
-  const bytes = atob(text);
-  const view = new DataView(new ArrayBuffer(bytes.length));
-  for (let i = 0; i < bytes.length; i++) {
-    view.setUint8(i, bytes.charCodeAt(i));
+  const packed = atob(text), count = packed.length;
+  const bytes = new Uint8Array(count);
+  for (let i = 0; i < count; i++) {
+    bytes[i] = packed.charCodeAt(i);
   }
 
-  return Float64Array.from({ length: bytes.length / 4 }, (_, i) => view.getFloat32(i * 4, true));
+  if (IS_LITTLE) {
+    return new Float64Array(new Float32Array(bytes.buffer));
+  }
+
+  const view = new DataView(bytes.buffer);
+  return Float64Array.from({ length: count / 4 }, (_, i) => view.getFloat32(i * 4, true));
 }

@@ -27,8 +27,10 @@ export function figuresOf(doc) {
     });
     return rows.length === 0 ? null : html('tbody', {}, html('tr', { class: 'family' }, html('th', { scope: 'rowgroup', colspan: head.children.length }, family.title)), ...rows);
   });
+  const differ = new Set(doc.launches.map((launch) => launch.duration.toFixed(3))).size > 1;
   const missing = missingOf(doc.launches[0]);
   return html('section', { class: 'figures', 'aria-labelledby': 'figures-title' }, html('h2', { id: 'figures-title' }, 'Figures'),
+    differ ? html('p', { class: 'quiet' }, `The launches are not of one length (${doc.launches.map((launch) => `${launch.duration.toFixed(3)} s`).join(', ')}): what is largest, lowest or counted in all is over each one's own.`) : null,
     html('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-labelledby': 'figures-title' }, html('table', {}, html('thead', {}, head), ...bodies)),
     missing.length > 0 ? html('details', {}, html('summary', {}, 'Figures without a value in this launch'), html('ul', {}, ...missing.map((text) => html('li', {}, text)))) : null);
 }

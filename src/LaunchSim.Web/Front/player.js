@@ -86,6 +86,7 @@ export function createPlayer(cursor) {
   on.addEventListener('click', () => go(onGrid(STEP)));
   scrub.addEventListener('input', () => go(scrub.valueAsNumber));
   cursor.subscribe(() => {
+    scrub.max = String(cursor.duration);
     scrub.value = String(cursor.time);
     clock.textContent = `${cursor.time.toFixed(3)} s`;
     scrub.setAttribute('aria-valuetext', `${cursor.time.toFixed(3)} seconds`);

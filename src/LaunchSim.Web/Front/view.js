@@ -1,6 +1,8 @@
 // @ts-check
 
 import { createAnswers } from './answers.js';
+import { createBoard } from './board.js';
+import { createRange } from './charts/range.js';
 import { createCursor } from './cursor.js';
 import { html } from './elements.js';
 import { figuresOf } from './figures.js';
@@ -9,6 +11,9 @@ import { createPaths } from './paths.js';
 import { createPlayer } from './player.js';
 import { createScene } from './scene/scene.js';
 import { doubtsOf, footOf, sentencesOf } from './words.js';
+
+/** ms. */
+const REST = 120;
 
 /**
  * All of a launch that moves: what the page and the desk have in common.
@@ -20,25 +25,33 @@ import { doubtsOf, footOf, sentencesOf } from './words.js';
 
 /**
  * @param {import('./document.js').LaunchDocument} first
+ * @param {...Node} under What stands between the player and the load by path.
  * @returns {View}
  */
-export function createView(first) {
+export function createView(first, ...under) {
   let doc = first;
-  const cursor = createCursor(Math.max(...doc.launches.map((launch) => launch.duration)));
+  const cursor = createCursor(longest(doc)), range = createRange(longest(doc));
   const scene = createScene(doc, cursor);
   const answers = createAnswers(scene, () => doc);
   const player = createPlayer(cursor);
+  const board = createBoard(cursor, range);
   const title = html('header');
-  const told = html('div', { class: 'told' });
+  const said = html('div', { class: 'said' }), told = html('div', { class: 'told' });
   const element = html('div', { class: 'view' }, title,
-    html('section', { class: 'moving', 'aria-label': 'the launch, moving' }, answers.element, html('div', { class: 'controls' }, player.element, lookAt(scene)), createPaths(scene, () => doc), createInstant(scene, cursor, () => doc)),
-    told);
+    html('section', { class: 'moving', 'aria-label': 'the launch, moving' }, answers.element, html('div', { class: 'controls' }, player.element, lookAt(scene)), ...under, createPaths(scene, () => doc), createInstant(scene, cursor, () => doc)),
+    board.beside, said, board.more, told);
 
   function tell() {
     title.replaceChildren(...headOf(doc));
-    told.replaceChildren(...[sentencesOf(doc), doubtsOf(doc), figuresOf(doc), footOf(doc)].flatMap((part) => part ?? []));
+    board.showMore(doc);
+    answers.point();
+    said.replaceChildren(sentencesOf(doc));
+    told.replaceChildren(...[doubtsOf(doc), figuresOf(doc), footOf(doc)].flatMap((part) => part ?? []));
   }
 
+  // While a setting is dragged the drawing keeps up at once; what is read follows when the hand rests.
+  let resting = 0;
+  board.show(doc);
   tell();
   return {
     element,
@@ -49,11 +62,22 @@ export function createView(first) {
     },
     show(next) {
       doc = next;
+      if (longest(doc) !== cursor.duration) {
+        range.reach(longest(doc));
+        cursor.reach(longest(doc));
+      }
+
       scene.show(doc);
-      answers.point();
-      tell();
+      board.show(doc);
+      clearTimeout(resting);
+      resting = setTimeout(tell, REST);
     },
   };
+}
+
+/** @param {import('./document.js').LaunchDocument} doc */
+function longest(doc) {
+  return Math.max(...doc.launches.map((launch) => launch.duration));
 }
 
 /** @param {import('./document.js').LaunchDocument} doc */

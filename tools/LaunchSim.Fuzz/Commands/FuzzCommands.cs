@@ -106,6 +106,16 @@ internal static class FuzzCommands
         {
             IsStudy = true,
         },
+        new("page", 3, OptionValues.OneToThree,
+            new("--out", 1, draft => OptionValues.File(draft, ".html"), draft => OptionValues.OddFile(draft, ".html")),
+            Doubt,
+            FewCars,
+            Typical,
+            Units,
+            OptionValues.Set)
+        {
+            IsStudy = true,
+        },
         new("check", 3, _ => 1,
             Picture(0.1),
             Units,

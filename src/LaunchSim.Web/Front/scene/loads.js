@@ -34,7 +34,7 @@ export function createLoads(pose, doc) {
       thrust.setAttribute('d', Math.abs(length) < 2 ? '' : arrow(from, y, from + length, y));
       grip.setAttribute('d', end > 0 ? `M${px(from + end)} ${y - 7}v14m-4-14h4m-4 14h4` : '');
       const share = limit > 0 ? `${Math.round(100 * Math.min(9.99, Math.abs(force) / limit))} % of the grip` : '';
-      words.textContent = Math.abs(length) < 2 ? '' : window.width < 620 ? share : `thrust ${withUnit(force, doc.units.force)}${share && `, ${share}`}`;
+      words.textContent = Math.abs(length) < 2 ? '' : window.strip > 0 ? share : `thrust ${withUnit(force, doc.units.force)}${share && `, ${share}`}`;
       words.setAttribute('x', String(px(Math.max(from + length, from + end) + 8)));
       words.setAttribute('y', String(y + 4));
     },
