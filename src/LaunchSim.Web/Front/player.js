@@ -92,7 +92,7 @@ export function createPlayer(cursor) {
     scrub.setAttribute('aria-valuetext', `${cursor.time.toFixed(3)} seconds`);
   });
   document.addEventListener('keydown', (event) => {
-    if (!event.altKey && !event.ctrlKey && !event.metaKey && !takesKeys(event.target, event.key)) {
+    if (!event.defaultPrevented && !event.altKey && !event.ctrlKey && !event.metaKey && !takesKeys(event.target, event.key)) {
       const step = event.shiftKey ? LEAP : STEP;
       const action = /** @type {Record<string, () => void>} */ ({
         ' ': toggle,

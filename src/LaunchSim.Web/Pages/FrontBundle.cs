@@ -44,16 +44,16 @@ public static partial class FrontBundle
     internal static string Script(string entry, Func<string, string> read)
     {
         var text = new StringBuilder("'use strict';\n");
-        var numbers = new Dictionary<string, int>(StringComparer.Ordinal);
-        Add(entry, [], numbers, text, read);
+        var done = new Dictionary<string, Module>(StringComparer.Ordinal);
+        Add(entry, [], done, text, read);
         return text.ToString();
     }
 
-    private static void Add(string name, List<string> way, Dictionary<string, int> numbers, StringBuilder text, Func<string, string> read)
+    private static Module Add(string name, List<string> way, Dictionary<string, Module> done, StringBuilder text, Func<string, string> read)
     {
-        if (numbers.ContainsKey(name))
+        if (done.TryGetValue(name, out Module? added))
         {
-            return;
+            return added;
         }
 
         if (way.Contains(name))
@@ -65,24 +65,36 @@ public static partial class FrontBundle
         way.Add(name);
         string body = Import().Replace(source, match =>
         {
-            string other = Place(name, match.Groups["from"].Value);
-            Add(other, way, numbers, text, read);
-            return $"const {{{match.Groups["names"].Value.Replace(" as ", ": ", StringComparison.Ordinal)}}} = m{numbers[other]};";
+            string from = match.Groups["from"].Value;
+            Module other = Add(Place(name, from), way, done, text, read);
+            string[][] names = [.. match.Groups["names"].Value.Split(',').Select(part => part.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).Where(part => part.Length > 0)];
+            foreach (string[] wanted in names)
+            {
+                if (!other.Exports.Contains(wanted[0]))
+                {
+                    // It would be undefined, and only seen when somebody uses it.
+                    throw new InvalidOperationException($"{name}: `{from}` exports {string.Join(", ", other.Exports)}, and not {wanted[0]}.");
+                }
+            }
+
+            return $"const {{ {string.Join(", ", names.Select(wanted => string.Join(' ', wanted).Replace(" as ", ": ", StringComparison.Ordinal)))} }} = m{other.Number};";
         });
         way.RemoveAt(way.Count - 1);
-        var exported = new List<string>();
+        var exports = new List<string>();
         body = Export().Replace(body, match =>
         {
-            exported.Add(match.Groups["name"].Value);
+            exports.Add(match.Groups["name"].Value);
             return match.Value["export ".Length..];
         });
-        if (Module().Match(body) is { Success: true } odd)
+        if (Odd().Match(body) is { Success: true } odd)
         {
             throw new InvalidOperationException($"{name}: found `{odd.Value.Trim()}`; allowed: import {{ … }} from './x.js'; and export before function, async function, class or const.");
         }
 
-        numbers[name] = numbers.Count;
-        text.Append("const m").Append(numbers[name]).Append(" = (() => {\n").Append(body.Trim()).Append("\nreturn { ").AppendJoin(", ", exported).Append(" };\n})();\n");
+        var module = new Module(done.Count, exports);
+        done.Add(name, module);
+        text.Append("const m").Append(module.Number).Append(" = (() => {\n").Append(body.Trim()).Append("\nreturn { ").AppendJoin(", ", exports).Append(" };\n})();\n");
+        return module;
     }
 
     private static string Place(string from, string to)
@@ -94,6 +106,8 @@ public static partial class FrontBundle
             {
                 case ".":
                     break;
+                case ".." when parts.Count == 0:
+                    throw new InvalidOperationException($"{from}: `{to}` leads out of the front end's folder.");
                 case "..":
                     parts.RemoveAt(parts.Count - 1);
                     break;
@@ -125,5 +139,7 @@ public static partial class FrontBundle
     private static partial Regex Export();
 
     [GeneratedRegex(@"^(?:import|export)\b.*$", RegexOptions.Multiline)]
-    private static partial Regex Module();
+    private static partial Regex Odd();
+
+    private sealed record Module(int Number, IReadOnlyList<string> Exports);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Net;
 using System.Security.Cryptography;
 using System.Text;
@@ -41,7 +42,7 @@ public sealed record HtmlPage
         get
         {
             var text = new StringBuilder();
-            text.Append($"""
+            text.Append(CultureInfo.InvariantCulture, $"""
                 <!DOCTYPE html>
                 <html lang="en">
                 <head>
@@ -57,7 +58,7 @@ public sealed record HtmlPage
                 <body>
                 {Body}
 
-                """.ReplaceLineEndings("\n"));
+                """);
             foreach ((string id, string json) in Data)
             {
                 // Within a script element only `</script` and `<!--` could end it early.
@@ -68,5 +69,10 @@ public sealed record HtmlPage
         }
     }
 
-    private static string Hash(string text) => $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}'";
+    // A browser reads every line end as a line feed before it takes the hash.
+    private static string Hash(string text)
+    {
+        string read = text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n');
+        return $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(read)))}'";
+    }
 }

@@ -89,17 +89,17 @@ function listOf(message, tryOut) {
   const rows = [...message.singles, ...message.pairs].map((/** @type {any} */ row) => {
     const take = html('button', { type: 'button', 'aria-label': `Try ${row.words}` }, 'Try');
     take.addEventListener('click', () => tryOut(row.edits));
-    return html('tr', { class: row.helps ? '' : 'quiet' }, html('th', { scope: 'row' }, row.words, ...(row.bars ?? []).map((/** @type {string} */ bar) => html('span', { class: 'bar-length quiet' }, bar))),
+    return html('tr', { class: row.helps ? '' : 'quiet' }, html('td', {}, row.trouble ? null : take), html('th', { scope: 'row' }, row.words, ...(row.bars ?? []).map((/** @type {string} */ bar) => html('span', { class: 'bar-length quiet' }, bar))),
       html('td', { class: 'number' }, row.minutes === null ? '' : `${row.minutes} min`), html('td', {}, row.trouble ?? row.gain), html('td', { class: 'number' }, row.score ?? ''),
-      ...(row.cells ?? message.aims.map(() => '')).map((/** @type {string} */ cell) => html('td', { class: 'number' }, cell)), html('td', {}, row.trouble ? null : take));
+      ...(row.cells ?? message.aims.map(() => '')).map((/** @type {string} */ cell) => html('td', { class: 'number' }, cell)));
   });
   return [
     html('h2', { id: 'next-title' }, 'What next'),
     html('p', {}, message.conclusion),
     html('p', { class: 'old-note quiet' }, 'Found for another set-up than the present one; ask again.'),
     html('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-labelledby': 'next-title' }, html('table', {},
-      html('thead', {}, html('tr', {}, ...['change', 'takes', 'gains', 'score', ...message.aims, ''].map((/** @type {string} */ text) => html('th', { scope: 'col' }, text || html('span', { class: 'only-heard' }, 'try it'))))),
-      html('tbody', {}, html('tr', {}, html('th', { scope: 'row' }, 'as it is'), html('td'), html('td'), html('td', { class: 'number' }, message.score), ...message.now.map((/** @type {string} */ cell) => html('td', { class: 'number' }, cell)), html('td')), ...rows))),
+      html('thead', {}, html('tr', {}, ...['', 'change', 'takes', 'gains', 'score', ...message.aims].map((/** @type {string} */ text) => html('th', { scope: 'col' }, text || html('span', { class: 'only-heard' }, 'try it'))))),
+      html('tbody', {}, html('tr', {}, html('td'), html('th', { scope: 'row' }, 'as it is'), html('td'), html('td'), html('td', { class: 'number' }, message.score), ...message.now.map((/** @type {string} */ cell) => html('td', { class: 'number' }, cell))), ...rows))),
     ...message.notes.map((/** @type {string} */ text) => html('p', { class: 'quiet' }, text)),
   ];
 }
