@@ -47,6 +47,20 @@ public sealed class LaunchOutcome
         return new LaunchOutcome(scenario, solution, LaunchFigures.Read(solution, settings));
     }
 
+    /// <summary>Solves a scenario that was read for a run into the memory of an earlier launch: for many, one after the other.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="reuse">An earlier launch, of whatever car, that is no longer looked at; null for none.</param>
+    /// <param name="cancellation">Asked once a step.</param>
+    /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
+    public static LaunchOutcome Of(Scenario scenario, LaunchSolution? reuse, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        Car car = scenario.Car ?? throw new InvalidOperationException("The scenario was not read for a run.");
+        LaunchSolution solution = LaunchRunner.Create(StandingCar.Find(car), scenario.Run.Tolerance).Solve(scenario.Run, reuse, cancellation);
+        cancellation.ThrowIfCancellationRequested();
+        return new LaunchOutcome(scenario, solution, LaunchFigures.Read(solution, scenario.Run));
+    }
+
     /// <summary>Reads a launch that was solved already.</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="solution">The launch of its car with its settings.</param>

@@ -6,6 +6,7 @@ using LaunchSim.Launch;
 using LaunchSim.Reports;
 using LaunchSim.Scenarios;
 using LaunchSim.Studies.Grids;
+using LaunchSim.Web.Desk;
 using static ArchUnitNET.Fluent.ArchRuleDefinition;
 
 namespace LaunchSim.Cli.Tests;
@@ -13,7 +14,7 @@ namespace LaunchSim.Cli.Tests;
 public class ReferenceTests
 {
     private static readonly System.Reflection.Assembly[] OneWay =
-        [typeof(App).Assembly, typeof(SetUpGrid).Assembly, typeof(Picture).Assembly, typeof(LaunchOutcome).Assembly, typeof(Scenario).Assembly, typeof(StandingCar).Assembly, typeof(Integrator<>).Assembly];
+        [typeof(App).Assembly, typeof(DeskServer).Assembly, typeof(SetUpGrid).Assembly, typeof(Picture).Assembly, typeof(LaunchOutcome).Assembly, typeof(Scenario).Assembly, typeof(StandingCar).Assembly, typeof(Integrator<>).Assembly];
 
     private static readonly ArchUnitNET.Domain.Architecture Solution = new ArchLoader().LoadAssemblies(OneWay).Build();
 

@@ -3,6 +3,7 @@ using LaunchSim.Cli;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Fuzz.Cases;
 using LaunchSim.Fuzz.Checks;
+using LaunchSim.Fuzz.Commands;
 
 namespace LaunchSim.Fuzz;
 
@@ -24,7 +25,7 @@ internal static class Trial
         var watch = Stopwatch.StartNew();
         try
         {
-            code = App.Run(arguments, new Session(output, error, cancellation));
+            code = App.Run(arguments, new Session(output, error, FuzzCommands.RunsUntilEnded(one.Command, arguments) ? new CancellationToken(true) : cancellation));
         }
 #pragma warning disable CA1031 // Whatever comes out of the program is what is looked for.
         catch (Exception exception)

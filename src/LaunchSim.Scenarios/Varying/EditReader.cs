@@ -41,8 +41,12 @@ public static class EditReader
     {
         string shown = Shown.Plain($"{path}={value}");
         var place = new Place(shown.Length > 120 ? shown[..120] + "…" : shown, 0, 0);
-        if (!ScenarioText.Accept(path, place.Origin, findings) || !ScenarioText.Accept(value, place.Origin, findings))
+        var aside = new Findings();
+        if (!ScenarioText.Accept(path, place.Origin, aside) || !ScenarioText.Accept(value, place.Origin, aside))
         {
+            // What is sent has no lines.
+            Diagnostic first = aside.Errors()[0];
+            findings.Error(place, path, first.Message, first.Allowed, first.Mend);
             return null;
         }
 

@@ -6,7 +6,7 @@ namespace LaunchSim.Scenarios.Writing;
 public static class VariantText
 {
     /// <summary>The text of a variant that is what a scenario becomes by some edits.</summary>
-    /// <param name="name">What the variant is called; blanks of any kind become one space.</param>
+    /// <param name="name">What the variant is called; blanks of any kind become one space; empty for the base's name.</param>
     /// <param name="notes">Its notes, likewise; empty for none, which leaves it those of the base.</param>
     /// <param name="baseFile">The base as it is seen from the variant's folder, such as <c>door-car.yaml</c>.</param>
     /// <param name="edited">The scenario with the edits put in, which knows what doubt each value keeps.</param>
@@ -20,7 +20,7 @@ public static class VariantText
     }
 
     /// <summary>The text of a variant.</summary>
-    /// <param name="name">What the variant is called; blanks of any kind become one space.</param>
+    /// <param name="name">What the variant is called; blanks of any kind become one space; empty for the base's name.</param>
     /// <param name="notes">Its notes, likewise; empty for none, which leaves it those of the base.</param>
     /// <param name="baseFile">The base as it is seen from the variant's folder, such as <c>door-car.yaml</c>.</param>
     /// <param name="changes">Paths and values in the notation of the file.</param>
@@ -30,11 +30,7 @@ public static class VariantText
         ArgumentNullException.ThrowIfNull(changes);
         var text = new StringBuilder();
         Line("name", OnOneLine(name));
-        if (OnOneLine(notes) is { Length: > 0 } said)
-        {
-            Line("notes", said);
-        }
-
+        Line("notes", OnOneLine(notes));
         Line("base", baseFile);
         if (changes.Count > 0)
         {
@@ -48,7 +44,13 @@ public static class VariantText
 
         return text.ToString();
 
-        void Line(string key, string value) => text.Append(key).Append(": ").Append(YamlScalar.Of(value)).Append('\n');
+        void Line(string key, string value)
+        {
+            if (value.Length > 0)
+            {
+                _ = text.Append(key).Append(": ").Append(YamlScalar.Of(value)).Append('\n');
+            }
+        }
     }
 
     // A number that takes the place of a doubtful one is known as well as that was.

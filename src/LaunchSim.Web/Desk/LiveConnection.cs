@@ -56,12 +56,17 @@ internal sealed class LiveConnection : IDisposable
         try
         {
             Told(_file.Current);
-            Task[] all = [ReadAsync(), Guarded(_solves.RunAsync), Guarded(_pins.RunAsync), Guarded(_studies.RunAsync), Guarded(_states.RunAsync), StoppedAsync()];
+            Task reading = ReadAsync();
+            Task[] all = [reading, Guarded(_solves.RunAsync), Guarded(_pins.RunAsync), Guarded(_studies.RunAsync), Guarded(_states.RunAsync), StoppedAsync(reading)];
 
             // Whatever ends first ends all: the client left, or can no longer be told.
             await (await Task.WhenAny(all).ConfigureAwait(false)).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
             await _end.CancelAsync().ConfigureAwait(false);
             await Task.WhenAll(all).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            if (_line.IsGivenUp)
+            {
+                _work.Log.Refused("to go on telling a client that does not take what is sent");
+            }
         }
         finally
         {
@@ -98,13 +103,16 @@ internal sealed class LiveConnection : IDisposable
     }
 
     /// <summary>Ends when the desk is stopped, and tells the client so before anything else ends.</summary>
-    private async Task StoppedAsync()
+    private async Task StoppedAsync(Task reading)
     {
         using var either = CancellationTokenSource.CreateLinkedTokenSource(_stop, _end.Token);
         await Task.Delay(Timeout.InfiniteTimeSpan, either.Token).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         if (_stop.IsCancellationRequested)
         {
             await _line.CloseAsync(WebSocketCloseStatus.EndpointUnavailable, "the desk was stopped").ConfigureAwait(false);
+
+            // The client answers that; else the reason would be lost with the connection.
+            await Task.WhenAny(reading, Task.Delay(Drain, CancellationToken.None)).ConfigureAwait(false);
         }
     }
 
@@ -118,12 +126,8 @@ internal sealed class LiveConnection : IDisposable
         catch (OperationCanceledException)
         {
         }
-        catch (WebSocketException exception)
+        catch (WebSocketException)
         {
-            if (!_end.IsCancellationRequested)
-            {
-                _work.Log.Refused($"to go on telling a client: {DeskLog.Plain(exception.Message)}");
-            }
         }
 #pragma warning disable CA1031 // One connection's fault must not be the others'.
         catch (Exception exception)

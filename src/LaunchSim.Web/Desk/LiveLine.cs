@@ -15,6 +15,9 @@ internal sealed class LiveLine(WebSocket socket, TimeSpan patience) : IDisposabl
 
     private readonly SemaphoreSlim _one = new(1);
 
+    /// <summary>Whether the client did not take something in good time, which ended the socket.</summary>
+    public bool IsGivenUp { get; private set; }
+
     /// <summary>Tells something.</summary>
     /// <param name="tell">What kind of message it is.</param>
     /// <param name="number">The number of what was asked; 0 for none.</param>
@@ -63,6 +66,7 @@ internal sealed class LiveLine(WebSocket socket, TimeSpan patience) : IDisposabl
         }
         catch (OperationCanceledException) when (!stop.IsCancellationRequested)
         {
+            IsGivenUp = true;
             throw new WebSocketException(WebSocketError.ConnectionClosedPrematurely, "the client did not take what was sent");
         }
         finally

@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Text.Json;
+using LaunchSim.Launch;
 using LaunchSim.Reports;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Scenarios;
@@ -22,6 +23,7 @@ internal sealed class LiveSolver(DeskFile file, DeskWork work, LiveLine line, Ca
 
     // One buffer for all answers: each is some hundred kilobytes, and there are fifty a second.
     private readonly ArrayBufferWriter<byte> _answer = new(1 << 18);
+    private LaunchSolution? _earlier;
     private Pinned? _pinned;
 
     /// <summary>Answers that were asked for as <c>solve</c>.</summary>
@@ -86,8 +88,8 @@ internal sealed class LiveSolver(DeskFile file, DeskWork work, LiveLine line, Ca
         }
 
         Readout readout = state.Readout;
-        LaunchOutcome run = LaunchOutcome.Of(scenario, cancellation);
-        cancellation.ThrowIfCancellationRequested();
+        LaunchOutcome run = LaunchOutcome.Of(scenario, _earlier, cancellation);
+        _earlier = run.Solution;
         LiveLine.Begin(json, "launch", ask.Number);
         json.WriteNumber("version", state.Version);
         json.WriteBoolean("present", state.IsPresent);

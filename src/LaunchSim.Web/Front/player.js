@@ -94,7 +94,7 @@ export function createPlayer(cursor, listens = document) {
   });
   listens.addEventListener('keydown', (caught) => {
     const event = /** @type {KeyboardEvent} */ (caught);
-    if (!event.altKey && !event.ctrlKey && !event.metaKey && !takesKeys(event.target, event.key)) {
+    if (!event.defaultPrevented && !event.altKey && !event.ctrlKey && !event.metaKey && !takesKeys(event.target, event.key)) {
       const step = event.shiftKey ? LEAP : STEP;
       const action = /** @type {Record<string, () => void>} */ ({
         ' ': toggle,

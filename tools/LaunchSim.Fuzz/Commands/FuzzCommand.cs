@@ -14,6 +14,12 @@ internal sealed record FuzzCommand(string Name, int Weight, Func<Dice, int> File
 
     /// <summary>Whether it runs many launches: they are kept short, and it may take as many times longer.</summary>
     public bool IsStudy { get; init; }
+
+    /// <summary>
+    /// Whether it goes on until it is ended: it is then asked to end before it begins, which leaves everything that it refuses
+    /// to be tried, and nothing of what it does.
+    /// </summary>
+    public bool RunsUntilEnded { get; init; }
 }
 
 /// <summary>An option of a command.</summary>

@@ -158,6 +158,11 @@ internal static class FuzzCommands
         {
             Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["begun.yaml", "begun.yaml", "begun.yaml", "begun.yml", "begun.txt", "no/folder/a.yaml"])),
         },
+        new("serve", 1, _ => 1,
+            new FuzzOption("--port", 0.5, draft => draft.Dice.Pick(["1", "80", "8080", "65535"]), draft => draft.Dice.Pick(["0", "-1", "65536", "", "x", "8080.0", "1e3", "٣", OptionValues.OddNumber(draft)])))
+        {
+            RunsUntilEnded = true,
+        },
         new("completion", 1, _ => 0) { Argument = draft => draft.Dice.Pick(["bash", "zsh", "fish", "powershell", "tcsh", ""]) },
         new("complete", 1, _ => 0,
             new FuzzOption("--at", 1, draft => draft.Dice.Pick(["0", "1", "2", "9"]), draft => draft.Dice.Pick(NumberMutations.Odd)))
@@ -175,6 +180,12 @@ internal static class FuzzCommands
     private static FuzzOption Dampers(string name) => new(name, 0.3, draft => draft.Dice.Pick(["soft", "medium", "firm"]), draft => draft.Dice.Pick(["", "hard"]));
 
     private static FuzzOption Tire(string name) => new(name, 0.3, draft => draft.Dice.Pick(["275/60R15", "28x10.5-15", "P205/75-15"]), draft => draft.Dice.Pick(["wide", "", "0/0R0", "99999/60R15"]));
+
+    /// <summary>Whether a line is one of a command that goes on until it is ended; an odd argument may have made another of it.</summary>
+    /// <param name="command">The command that the case was made for.</param>
+    /// <param name="arguments">The line.</param>
+    public static bool RunsUntilEnded(string command, IReadOnlyList<string> arguments) =>
+        All.Any(one => one.Name == command && one.RunsUntilEnded) && !All.Any(one => one.Name != command && one.Name == arguments[0]);
 
     /// <summary>What the program knows and the register does not, or the other way round: one sentence each.</summary>
     public static IReadOnlyList<string> Differences()

@@ -185,6 +185,7 @@ function fileTold(message) {
 
 function solve() {
   asked = line.ask('solve', { edits: setUp.edits }) || asked;
+  document.documentElement.dataset.asked = String(asked);
 }
 
 function togglePin() {
@@ -230,7 +231,6 @@ function draw() {
  */
 function shown(number) {
   document.documentElement.dataset.shown = String(number);
-  document.documentElement.dataset.asked = String(asked);
 }
 
 /** @param {string} text */
