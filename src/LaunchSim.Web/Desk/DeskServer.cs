@@ -156,7 +156,7 @@ public sealed class DeskServer : IAsyncDisposable
             }
             else if (route.Writes)
             {
-                await WriteAsync(context, route).ConfigureAwait(false);
+                await PostAsync(context, route).ConfigureAwait(false);
             }
             else
             {
@@ -261,7 +261,7 @@ public sealed class DeskServer : IAsyncDisposable
         }
     }
 
-    private async Task WriteAsync(HttpContext context, DeskRoute route)
+    private async Task PostAsync(HttpContext context, DeskRoute route)
     {
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted, _stop.Token);
         if (await BodyAsync(context, stop.Token).ConfigureAwait(false) is not { } body)
@@ -345,13 +345,18 @@ public sealed class DeskServer : IAsyncDisposable
         }
     }
 
-    private async Task SendAsync(HttpContext context, DeskAnswer answer)
+    private Task SendAsync(HttpContext context, DeskAnswer answer)
     {
         if (answer.Refusal is { } refusal)
         {
             _log.Refused($"{Words(context, answer.Status)}: {refusal}");
         }
 
+        return WriteAsync(context, answer);
+    }
+
+    private static async Task WriteAsync(HttpContext context, DeskAnswer answer)
+    {
         HttpResponse response = context.Response;
         response.StatusCode = answer.Status;
         response.ContentType = answer.Type;
@@ -387,7 +392,10 @@ public sealed class DeskServer : IAsyncDisposable
             context.Response.Headers.Connection = "close";
         }
 
-        return TextAsync(context, refusal.Status, refusal.Reason);
+        // Whoever posts reads JSON.
+        return DeskRoute.All.Any(route => route.Writes && route.Path == context.Request.Path.Value)
+            ? WriteAsync(context, DeskAnswer.Refused(refusal.Status, refusal.Reason))
+            : TextAsync(context, refusal.Status, refusal.Reason);
     }
 
     private static Task TextAsync(HttpContext context, int status, string sentence)

@@ -58,13 +58,13 @@ internal sealed class LiveLine(WebSocket socket, TimeSpan patience) : IDisposabl
     public async Task SendAsync(ReadOnlyMemory<byte> text, CancellationToken stop)
     {
         await _one.WaitAsync(stop).ConfigureAwait(false);
+        using var slow = new CancellationTokenSource(patience);
+        using var limit = CancellationTokenSource.CreateLinkedTokenSource(stop, slow.Token);
         try
         {
-            using var limit = CancellationTokenSource.CreateLinkedTokenSource(stop);
-            limit.CancelAfter(patience);
             await socket.SendAsync(text, WebSocketMessageType.Text, WebSocketMessageFlags.EndOfMessage, limit.Token).ConfigureAwait(false);
         }
-        catch (OperationCanceledException) when (!stop.IsCancellationRequested)
+        catch (Exception exception) when (slow.IsCancellationRequested && exception is OperationCanceledException or WebSocketException)
         {
             IsGivenUp = true;
             throw new WebSocketException(WebSocketError.ConnectionClosedPrematurely, "the client did not take what was sent");

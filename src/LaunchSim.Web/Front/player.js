@@ -26,7 +26,7 @@ export function createPlayer(cursor, listens = document) {
   const speed = html('select', { 'aria-label': 'speed' }, ...SPEEDS.map(({ text }, i) => html('option', { value: i, selected: i === USUAL }, text)));
   const element = html('div', { class: 'player', role: 'group', 'aria-label': 'play the launch' }, play, back, on, scrub, clock, html('label', { class: 'speed' }, html('span', {}, 'speed'), speed));
   const calm = matchMedia('(prefers-reduced-motion: reduce)');
-  let frame = 0, timer = 0, before = 0;
+  let frame = 0, timer = 0, before = 0, reached = 0;
 
   const isPlaying = () => frame !== 0 || timer !== 0;
 
@@ -43,6 +43,7 @@ export function createPlayer(cursor, listens = document) {
     }
 
     play.textContent = 'Pause';
+    reached = cursor.time;
     if (calm.matches) {
       timer = setInterval(() => advance(STILL), STILL_CLOCK);
     } else {
@@ -62,7 +63,14 @@ export function createPlayer(cursor, listens = document) {
 
   /** @param {number} by s. */
   function advance(by) {
+    // Whoever takes the time somewhere else, as with a click in a chart, wants to look there.
+    if (cursor.time !== reached) {
+      stop();
+      return;
+    }
+
     cursor.set(cursor.time + by);
+    reached = cursor.time;
     if (cursor.time >= cursor.duration) {
       stop();
     }

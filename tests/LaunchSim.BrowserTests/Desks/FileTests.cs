@@ -18,7 +18,7 @@ public sealed class FileTests(Browser browser, ITestOutputHelper output) : DeskT
         await Hole(page, 3).ClickAsync();
         await Answered(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Save as…" }).ClickAsync();
-        await page.GetByLabel("file").FillAsync("hole-3.yaml");
+        await page.GetByLabel("file", new() { Exact = true }).FillAsync("hole-3.yaml");
         await page.GetByLabel("name of the set-up").FillAsync("Third hole");
         await page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(page.Locator("dialog")).ToContainTextAsync("Saved: hole-3.yaml");
@@ -40,7 +40,7 @@ public sealed class FileTests(Browser browser, ITestOutputHelper output) : DeskT
         string text = await File.ReadAllTextAsync(host.PathOf("door-car.yaml"));
         string good = await Figure(page, "hit_n");
         host.Write("door-car.yaml", text.Replace("cg_height: 21 in", "cg_height: 21 inn", StringComparison.Ordinal));
-        await Assertions.Expect(page.Locator(".trouble .place")).ToContainTextAsync("door-car.yaml:9:");
+        await Assertions.Expect(page.Locator(".trouble .place")).ToContainTextAsync("door-car.yaml:10:");
         await Assertions.Expect(page.Locator(".trouble .source")).ToContainTextAsync("cg_height: 21 inn");
         Assert.Equal(good, await Figure(page, "hit_n"));
         host.Write("door-car.yaml", text.Replace("cg_height: 21 in", "cg_height: 23 in", StringComparison.Ordinal));
@@ -70,7 +70,7 @@ public sealed class FileTests(Browser browser, ITestOutputHelper output) : DeskT
     public async Task List_OfAFolder_LinksToEachDesk()
     {
         await using DeskHost host = await DeskHost.OpenAsync("door-car", "ladder-bar");
-        host.Write("broken.yaml", "car: {wheelbase: 3 apples}\n");
+        host.Write("broken.yaml", "name: Broken\ncar: {wheelbase: 3 apples}\n");
         BrowserPage list = await Open(new Uri($"{host.Origin}/?token={host.Token}"));
         await Assertions.Expect(list.Page.Locator(".scenarios li")).ToHaveCountAsync(3);
         await Assertions.Expect(list.Page.Locator(".scenarios")).ToContainTextAsync("apples");

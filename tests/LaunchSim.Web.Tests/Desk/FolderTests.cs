@@ -6,7 +6,7 @@ namespace LaunchSim.Web.Tests.Desk;
 
 public class FolderTests
 {
-    private const string Secret = "name: Nobody's business\n";
+    private const string Secret = "name: Kept-from-view\n";
 
     [Theory]
     [InlineData("../outside/secret.yaml")]
@@ -41,7 +41,7 @@ public class FolderTests
         using HttpResponseMessage page = await host.DeskAsync(name);
         string text = await page.Content.ReadAsStringAsync();
         Assert.True(page.StatusCode is HttpStatusCode.NotFound or HttpStatusCode.BadRequest, $"{page.StatusCode}: {text}");
-        Assert.DoesNotContain("Nobody", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Kept-from-view", text, StringComparison.Ordinal);
         Assert.NotNull(await Record.ExceptionAsync(() => LiveClient.OpenAsync(host, name)));
         using HttpResponseMessage save = await host.PostAsync("/save", new { file = name, @as = "new.yaml", name = "New", edits = Array.Empty<object>() });
         Assert.True(save.StatusCode is HttpStatusCode.NotFound or HttpStatusCode.BadRequest, $"{save.StatusCode}");
@@ -66,7 +66,7 @@ public class FolderTests
         foreach (string name in new[] { "link.yaml", "round.yaml" })
         {
             string text = await TextAsync(host, name);
-            Assert.DoesNotContain("Nobody", text, StringComparison.Ordinal);
+            Assert.DoesNotContain("Kept-from-view", text, StringComparison.Ordinal);
             Assert.Contains("a link that leads out of the folder", text, StringComparison.Ordinal);
         }
 
@@ -89,7 +89,7 @@ public class FolderTests
         }
 
         await using DeskHost host = await DeskHost.OpenAsync();
-        string secret = host.WriteOutside("secret.yaml", File.ReadAllText(host.PathOf("door-car.yaml")).Replace("Door car, as measured", "Nobody's business", StringComparison.Ordinal));
+        string secret = host.WriteOutside("secret.yaml", File.ReadAllText(host.PathOf("door-car.yaml")).Replace("Door car, as measured", "Kept-from-view", StringComparison.Ordinal));
         Directory.CreateSymbolicLink(host.PathOf("way"), host.Outside);
         File.CreateSymbolicLink(host.PathOf("link.yaml"), secret);
         host.Write("variant.yaml", $"name: Variant\nbase: {name.Replace("{outside}", host.Outside, StringComparison.Ordinal)}\nchange:\n  rear.spring.rate: 160 lb/in\n");
@@ -105,7 +105,7 @@ public class FolderTests
         await client.SolveAsync();
         JsonElement refused = await client.NextAsync("refused", "launch");
         Assert.Equal("refused", LiveClient.Kind(refused));
-        Assert.DoesNotContain("Nobody", await TextAsync(host, "variant.yaml"), StringComparison.Ordinal);
+        Assert.DoesNotContain("Kept-from-view", await TextAsync(host, "variant.yaml"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -178,6 +178,7 @@ public class GateTests
         await using DeskHost host = await DeskHost.OpenAsync();
         using HttpResponseMessage large = await host.SendAsync("/save", one => one.Content = new StringContent(new string(' ', (64 << 10) + 1), Encoding.UTF8, "application/json"));
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, large.StatusCode);
+        Assert.Contains("found a body of", LiveClient.Error(await DeskHost.JsonAsync(large)), StringComparison.Ordinal);
         using HttpResponseMessage chunked = await host.SendAsync("/save", one => one.Headers.TransferEncodingChunked = true);
         Assert.Equal(HttpStatusCode.LengthRequired, chunked.StatusCode);
         using HttpResponseMessage form = await host.SendAsync("/save", one => one.Content = new StringContent("{}", Encoding.UTF8, "text/plain"));

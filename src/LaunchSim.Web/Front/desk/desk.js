@@ -153,7 +153,6 @@ function show() {
 
   present = decode(message.document);
   compared.show(message);
-  studies.fresh();
   draw();
   shown(message.number);
 }

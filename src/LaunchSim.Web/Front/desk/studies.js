@@ -55,6 +55,7 @@ export function createStudies(desk) {
           return true;
         case 'next':
           end();
+          result.classList.remove('old');
           result.replaceChildren(...listOf(message, desk.tryOut));
           return true;
         case 'refused':
@@ -74,9 +75,6 @@ export function createStudies(desk) {
     /** What was found belongs to another set-up by now. */
     age() {
       result.classList.add('old');
-    },
-    fresh() {
-      result.classList.remove('old');
     },
   };
 }
