@@ -38,10 +38,6 @@ internal sealed class CaseNumbers
         }
     }
 
-    /// <summary>Whether the launch has a figure.</summary>
-    /// <param name="key">Its key.</param>
-    public bool Has(string key) => Case.Run.Figures[key] is not null;
-
     /// <summary>Percent of the standing car.</summary>
     public Shown Percent => this["standing_anti_squat_percent"];
 
@@ -133,12 +129,9 @@ internal sealed class CaseNumbers
     /// <param name="at">When.</param>
     public Shown Pitch(Shown at) => Seen("pitch_nose_up_rad", "pitch since standing, nose up", at, Readout.Angle, (in Observation seen) => seen.Pitch);
 
-    /// <summary>Rise of an end of the body at an instant.</summary>
-    /// <param name="end"><c>rear</c> or <c>front</c>.</param>
+    /// <summary>Rise of the body's rear end at an instant.</summary>
     /// <param name="at">When.</param>
-    public Shown Rise(string end, Shown at) => end == "rear"
-        ? Seen("rear_rise_m", "rise of the body at the rear", at, _readout.Travel, (in Observation seen) => seen.RearRise)
-        : Seen("front_rise_m", "rise of the body at the front", at, _readout.Travel, (in Observation seen) => seen.FrontRise);
+    public Shown RearRise(Shown at) => Seen("rear_rise_m", "rise of the body at the rear", at, _readout.Travel, (in Observation seen) => seen.RearRise);
 
     /// <summary>Percent at an instant.</summary>
     /// <param name="at">When.</param>

@@ -21,8 +21,10 @@ public sealed partial class LessonDocumentTests
     public void Text_BetweenItsNumbers_HoldsNoDigit(string system)
     {
         string[] typed = [.. Passages(Numbers(system)).SelectMany(passage => passage.Parts).Where(part => part is string or Term).Select(part => $"{(part is Term term ? term.Text : part)}")];
+        IReadOnlyList<Chapter> chapters = LessonText.Chapters(Numbers(system));
+        IEnumerable<string> titles = chapters.Select(chapter => chapter.Title).Concat(chapters.SelectMany(chapter => chapter.Blocks).SelectMany(Titles)).Append(LessonText.Title);
         Assert.NotEmpty(typed);
-        foreach (string text in typed.Where(text => text != LimitWords.Caution))
+        foreach (string text in typed.Concat(titles).Where(text => text != LimitWords.Caution))
         {
             Assert.True(!text.Replace("100 %", "", StringComparison.Ordinal).Any(char.IsAsciiDigit), text);
         }
@@ -109,6 +111,14 @@ public sealed partial class LessonDocumentTests
         Assert.Contains("connect-src 'none'", page.Policy, StringComparison.Ordinal);
         Assert.EndsWith("LaunchSim", page.Title, StringComparison.Ordinal);
     }
+
+    private static IEnumerable<string> Titles(Block block) => block switch
+    {
+        Heading heading => [heading.Text],
+        Note note => [note.Title],
+        Spread spread => spread.Text.SelectMany(Titles),
+        _ => [],
+    };
 
     private static LessonNumbers Numbers(string system) => system == "si" ? TheLesson.Si : TheLesson.Shop;
 

@@ -24,7 +24,7 @@ internal static class StaticsChapter
                 new Heading("First cut: the axle with its wheels"),
                 new Paragraph(Passage.Of($"Three things touch it: the ground, the bars, and the springs with their dampers. The ring gear turns the wheels forward and, with the same torque, turns the housing nose up. Both are inside the cut, so they cancel. What is left of the engine is the {new Term("thrust")} with which the ground pushes at the contact patch.")),
                 new Paragraph(Passage.Of($"That torque is still felt: because of it the bars are loaded in opposite ways. The lower bar pushes the body forward, the upper one pulls it back, and the lower one wins by exactly the thrust.")),
-                new Paragraph(Passage.Of($"A bar can only push or pull along its own line, and both lines go through the instant centre. So take the balance of turning about that point: there the bars have no lever at all. The thrust has one, the height of the instant centre. What has to hold against it is the load at the contact patch, whose lever is the distance of the instant centre. Hence the bars press the axle down with thrust × height ÷ distance: thrust times the slope of the line.")),
+                new Paragraph(Passage.Of($"A bar can only push or pull along its own line, and both lines go through the instant centre. So take the balance of turning about that point: there the bars have no lever at all. The thrust has one, the height of the instant centre. What has to hold against it is the load at the contact patch, whose lever is the distance of the instant centre. Hence the bars press the axle down with thrust × height ÷ distance: thrust times the slope of the line ({new Source("docs/model.md, section 5")}).")),
             ], new Drawing("free-axle")),
             new Spread(
             [
@@ -60,7 +60,7 @@ internal static class StaticsChapter
         return new Spread(
         [
             new Heading("What the drawing leaves out"),
-            new Paragraph(Passage.Of($"The program does not use the drawing. It solves the motion of body, axle and wheels, and afterwards one can ask it what the bars press with. A tenth of a second after the release the thrust is {above.Thrust(at)} and the percent, now that the car has moved a little, {above.PercentAt(at)}. The drawing then says {drawing}, the program {engine}. The difference has names, and they are in the table.")),
+            new Paragraph(Passage.Of($"The program does not use the drawing. It solves the motion of body, axle and wheels, and afterwards one can ask it which way the load came, and what the bars press with ({new Source("docs/model.md, sections 10 and 12")}). A tenth of a second after the release the thrust is {above.Thrust(at)} and the percent, now that the car has moved a little, {above.PercentAt(at)}. The drawing then says {drawing}, the program {engine}. The difference has names, and they are in the table.")),
             new Paragraph(Passage.Of($"The largest is the wheels. Torque that spins them up does not become thrust, but the housing feels it all the same. And a tyre under load rolls on a larger radius than the height at which its centre stands. So a solid axle is pushed apart a little more than its percent says, and a car at 100 % is not quite neutral.")),
         ],
         new Table(

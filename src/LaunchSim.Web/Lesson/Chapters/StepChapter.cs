@@ -11,7 +11,7 @@ internal static class StepChapter
         CaseNumbers best = n.Clicks.MaxBy(click => click["lowest_rear_load_after_hit_n"].Value)!;
         CaseNumbers sparest = n.Clicks.MaxBy(click => click.Spare.Value)!;
         CaseNumbers slowest = n.Clicks.MaxBy(click => click["front_rise_t50_s"].Value)!, quickest = n.Clicks.MinBy(click => click["front_rise_t50_s"].Value)!;
-        Shown at = other["front_rise_t50_s"], rear = other.Rise("rear", at);
+        Shown at = other["front_rise_t50_s"], rear = other.RearRise(at);
         return new("step", "Both ends in step",
         [
             new Paragraph(Passage.Of($"A camera beside the track sees both ends of the body come up. When has each of them half of its {new Term("rise")}? The time between the two is the {new Term("rise lag")}: positive when the front is late, negative when the rear is. With click {above.Click} the ends come up nearest to together, with a lag of {above["rise_lag_s"]}. With click {other.Click} it is {other["rise_lag_s"]}.")),
@@ -19,7 +19,7 @@ internal static class StepChapter
             new Spread(
             [
                 new Heading("What it does to the body"),
-                new Paragraph(Passage.Of($"The car that is out of step first turns and then lifts. When its front has half of its rise, at {at}, its rear stands {rear.Size} {Word.Of(rear, rear.Size, "lower", "higher", "higher")} than it stood, and the body is pitched by {other.Pitch(at)}. The car in step, at the same instant, has come up by {above.Rise("rear", at)} at the rear and is pitched by {above.Pitch(at)}. At the most the two pitch by {other["pitch_nose_up_largest_rad"]} and {above["pitch_nose_up_largest_rad"]}.")),
+                new Paragraph(Passage.Of($"The car that is out of step first turns and then lifts. When its front has half of its rise, at {at}, its rear stands {rear.Size} {Word.Of(rear, rear.Size, "lower", "higher", "higher")} than it stood, and the body is pitched by {other.Pitch(at)}. The car in step, at the same instant, has come up by {above.RearRise(at)} at the rear and is pitched by {above.Pitch(at)}. At the most the two pitch by {other["pitch_nose_up_largest_rad"]} and {above["pitch_nose_up_largest_rad"]}.")),
                 new Heading("What it does to the tyre"),
                 new Paragraph(Passage.Of($"The table has every click of the knob. The front does not care: it has half of its rise between {quickest["front_rise_t50_s"]} and {slowest["front_rise_t50_s"]}, whatever the rear does, for its time is made by the load that moves and by its own springs and dampers. So the lag tells how quickly the rear is lifted, by a clock that stands at the front. Far ahead of that clock, and the body was thrown and has to be caught. Far behind, and it was held down while the tyres needed the push.")),
             ], new Drawing("charts-steps")),

@@ -20,11 +20,6 @@ internal sealed record Shown(string Key, string Meaning, double Value, Scale Sca
     /// <summary>The same as it reads without a sign.</summary>
     public Shown Size => Value < 0 ? this with { Key = $"|{Key}|", Value = -Value } : this;
 
-    /// <summary>The share of another number that this one is, in percent.</summary>
-    /// <param name="whole">The other one, in the same unit.</param>
-    public Shown ShareOf(Shown whole) =>
-        new($"{Key} ÷ {whole.Key}", $"share of: {Meaning}; in: {whole.Meaning}", 100 * Value / whole.Value, Readout.Percent);
-
     /// <summary>The same with more or fewer digits.</summary>
     /// <param name="decimals">Digits after the point.</param>
     public Shown With(int decimals) => this with { Scale = Scale.With(decimals) };
