@@ -70,7 +70,7 @@ public sealed class FileTests(Browser browser, ITestOutputHelper output) : DeskT
     public async Task List_OfAFolder_LinksToEachDesk()
     {
         await using DeskHost host = await DeskHost.OpenAsync("door-car", "ladder-bar");
-        host.Write("broken.yaml", "name: Broken\ncar: {wheelbase: 3 apples}\n");
+        host.Write("broken.yaml", (await File.ReadAllTextAsync(host.PathOf("door-car.yaml"))).Replace("105.5 in", "105.5 apples", StringComparison.Ordinal));
         BrowserPage list = await Open(new Uri($"{host.Origin}/?token={host.Token}"));
         await Assertions.Expect(list.Page.Locator(".scenarios li")).ToHaveCountAsync(3);
         await Assertions.Expect(list.Page.Locator(".scenarios")).ToContainTextAsync("apples");
