@@ -34,7 +34,7 @@ public sealed class GuidePictureTests(Browser browser, ITestOutputHelper output)
     [BrowserFact]
     public async Task Picture_OfTheDesk_IsThatOfTheGuide()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host, Shown);
         await page.GetByRole(AriaRole.Button, new() { Name = "Pin this set-up" }).ClickAsync();
         await Assertions.Expect(page.Locator("header .letter")).ToHaveCountAsync(2);
