@@ -15,8 +15,9 @@ const STEP = 0.001, LEAP = 0.01;
 /**
  * Plays the shared time in slow motion.
  * @param {import('./cursor.js').Cursor} cursor
+ * @param {Document | HTMLElement} [listens] Where its keys are heard: anywhere on a page that is all launch, within the player on one that is read.
  */
-export function createPlayer(cursor) {
+export function createPlayer(cursor, listens = document) {
   const play = html('button', { type: 'button', class: 'play' }, 'Play');
   const back = html('button', { type: 'button', 'aria-label': 'one millisecond back', title: 'one millisecond back' }, '‹');
   const on = html('button', { type: 'button', 'aria-label': 'one millisecond on', title: 'one millisecond on' }, '›');
@@ -99,7 +100,8 @@ export function createPlayer(cursor) {
     clock.textContent = `${cursor.time.toFixed(3)} s`;
     scrub.setAttribute('aria-valuetext', `${cursor.time.toFixed(3)} seconds`);
   });
-  document.addEventListener('keydown', (event) => {
+  listens.addEventListener('keydown', (caught) => {
+    const event = /** @type {KeyboardEvent} */ (caught);
     if (!event.defaultPrevented && !event.altKey && !event.ctrlKey && !event.metaKey && !takesKeys(event.target, event.key)) {
       const step = event.shiftKey ? LEAP : STEP;
       const action = /** @type {Record<string, () => void>} */ ({
