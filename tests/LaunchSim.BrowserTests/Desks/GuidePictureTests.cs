@@ -2,7 +2,9 @@ using System.Buffers.Binary;
 using LaunchSim.BrowserTests.Browsers;
 using LaunchSim.Reports;
 using LaunchSim.Reports.Numbers;
+using LaunchSim.Scenarios.Units;
 using LaunchSim.Web.Documents;
+using LaunchSim.Web.Lesson;
 using LaunchSim.Web.Pages;
 using LaunchSim.Web.Tests;
 using LaunchSim.Web.Tests.Desk;
@@ -42,6 +44,15 @@ public sealed class GuidePictureTests(Browser browser, ITestOutputHelper output)
         await Answered(page);
         await At(page, 0.3);
         await Hold(page, "desk");
+    }
+
+    [BrowserFact]
+    public async Task Picture_OfTheLesson_IsThatOfTheGuide()
+    {
+        IPage page = (await Open(LessonPage.Of(new Readout(UnitSystem.Shop), "LaunchSim", CancellationToken.None), Shown)).Page;
+        await page.WaitForFunctionAsync("() => document.documentElement.dataset.ready === 'true'");
+        await page.WaitForTimeoutAsync(500);
+        await Hold(page, "lesson");
     }
 
     private static async Task At(IPage page, double time)
