@@ -18,6 +18,7 @@ internal static class CommandRegister
             RunCommand.Create(session),
             CompareCommand.Create(session),
             PageCommand.Create(session),
+            LessonCommand.Create(session),
             CheckCommand.Create(session),
             GeometryCommand.Create(session),
             SweepCommand.Create(session),

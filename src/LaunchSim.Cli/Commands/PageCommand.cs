@@ -31,7 +31,6 @@ internal static class PageCommand
         command.SetAction(parsed =>
         {
             string path = parsed.GetValue(target) ?? UsualTarget;
-            Targets.RefuseNameless(("--out", path));
             IReadOnlyList<string> inputs = InputFiles.Find(parsed.GetRequiredValue(files));
             if (inputs.Count > LaunchPage.MostLaunches)
             {
@@ -39,7 +38,7 @@ internal static class PageCommand
             }
 
             DoubtSettings? doubt = help.Read(parsed);
-            OutputFile file = OutputFile.Plan(path, Ending(path), inputs);
+            OutputFile file = PageTarget.Plan(path, inputs);
             if (Findings.ReadAll(StandingCheck.Reader(ReadPurpose.Run), inputs, Settings.Overrides(parsed.GetValue(set)), session) is not { } scenarios)
             {
                 return ExitCode.BadInput;
@@ -66,10 +65,6 @@ internal static class PageCommand
         });
         return command;
     }
-
-    private static OutputKind Ending(string path) => path.EndsWith(OutputKind.Html.Extension, StringComparison.OrdinalIgnoreCase)
-        ? OutputKind.Html
-        : throw new InputException($"--out {path}: found {(Path.GetExtension(path) is { Length: > 0 } other ? $"`{other}`" : "a name without an ending")}; allowed: a name that ends in .html");
 
     private static void Doubt(IReadOnlyList<Scenario> scenarios, DoubtSettings settings, DoubtResult?[] doubts, Session session) =>
         session.WithProgress("cars", (long)settings.Cars * scenarios.Count, 0, added =>

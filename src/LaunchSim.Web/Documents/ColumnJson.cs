@@ -14,19 +14,21 @@ internal static class ColumnJson
     /// <summary>Most rows of a launch: a finer picture is neither seen nor sent.</summary>
     public const int MostRows = 2001;
 
-    // What a frame of slow motion can show.
-    private const double Finest = 0.001;
+    /// <summary>Least time between two rows, s: what a frame of slow motion can show.</summary>
+    public const double Finest = 0.001;
 
-    /// <summary>Time between rows of a launch, s: whole milliseconds, the file's sample where it is a coarser number of them.</summary>
+    /// <summary>Time between rows of a launch, s: whole milliseconds.</summary>
     /// <param name="duration">The launch's length, s.</param>
-    public static double Step(double duration) => Finest * Math.Max(1, Math.Ceiling((duration / Finest / (MostRows - 1)) - 1e-9));
+    /// <param name="finest">The least of it, s.</param>
+    public static double Step(double duration, double finest = Finest) => finest * Math.Max(1, Math.Ceiling((duration / finest / (MostRows - 1)) - 1e-9));
 
     /// <summary>Writes a launch's columns with their time between rows.</summary>
     /// <param name="json">The writer, within the launch's object.</param>
     /// <param name="solution">The launch.</param>
-    public static void Write(Utf8JsonWriter json, LaunchSolution solution)
+    /// <param name="finest">Least time between two rows, s.</param>
+    public static void Write(Utf8JsonWriter json, LaunchSolution solution, double finest = Finest)
     {
-        double step = Step(solution.Duration);
+        double step = Step(solution.Duration, finest);
         int rows = solution.Steps == 0 ? 0 : SampleGrid.Rows(solution.Duration, step);
         IReadOnlyList<TraceColumn> columns = FrontColumns.Of(solution.Car);
         var values = new float[columns.Count][];

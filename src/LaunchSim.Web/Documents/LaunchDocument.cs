@@ -20,12 +20,13 @@ public static class LaunchDocument
     /// <param name="launches">One or more launches; the first is the present set-up.</param>
     /// <param name="readout">The units.</param>
     /// <param name="program">Program and version.</param>
-    public static string Text(IReadOnlyList<DocumentedLaunch> launches, Readout readout, string program)
+    /// <param name="finest">Least time between two rows, s: a whole number of milliseconds.</param>
+    public static string Text(IReadOnlyList<DocumentedLaunch> launches, Readout readout, string program, double finest = ColumnJson.Finest)
     {
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream, Options))
         {
-            Write(json, launches, readout, program);
+            Write(json, launches, readout, program, finest);
         }
 
         return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
@@ -36,7 +37,8 @@ public static class LaunchDocument
     /// <param name="launches">One or more launches; the first is the present set-up.</param>
     /// <param name="readout">The units.</param>
     /// <param name="program">Program and version.</param>
-    public static void Write(Utf8JsonWriter json, IReadOnlyList<DocumentedLaunch> launches, Readout readout, string program)
+    /// <param name="finest">Least time between two rows, s: a whole number of milliseconds.</param>
+    public static void Write(Utf8JsonWriter json, IReadOnlyList<DocumentedLaunch> launches, Readout readout, string program, double finest = ColumnJson.Finest)
     {
         ArgumentNullException.ThrowIfNull(json);
         ArgumentNullException.ThrowIfNull(launches);
@@ -48,14 +50,14 @@ public static class LaunchDocument
         json.WriteStartArray("launches");
         foreach (DocumentedLaunch launch in launches)
         {
-            Launch(json, launch, readout, program);
+            Launch(json, launch, readout, program, finest);
         }
 
         json.WriteEndArray();
         json.WriteEndObject();
     }
 
-    private static void Launch(Utf8JsonWriter json, DocumentedLaunch launch, Readout readout, string program)
+    private static void Launch(Utf8JsonWriter json, DocumentedLaunch launch, Readout readout, string program, double finest)
     {
         LaunchOutcome run = launch.Run;
         StandingCar car = run.Solution.Car;
@@ -71,7 +73,7 @@ public static class LaunchDocument
         }
 
         json.WriteNumber("duration", run.Solution.Duration);
-        ColumnJson.Write(json, run.Solution);
+        ColumnJson.Write(json, run.Solution, finest);
         CarJson.Write(json, run.Scenario, car);
         json.WriteStartArray("answers");
         foreach (Answer answer in Answer.Of(run, readout))

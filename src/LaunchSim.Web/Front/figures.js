@@ -31,7 +31,7 @@ export function figuresOf(doc) {
   const missing = missingOf(doc.launches[0]);
   return html('section', { class: 'figures', 'aria-labelledby': 'figures-title' }, html('h2', { id: 'figures-title' }, 'Figures'),
     differ ? html('p', { class: 'quiet' }, `The launches are not of one length (${doc.launches.map((launch) => `${launch.duration.toFixed(3)} s`).join(', ')}): what is largest, lowest or counted in all is over each one's own.`) : null,
-    html('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-labelledby': 'figures-title' }, html('table', {}, html('thead', {}, head), ...bodies)),
+    html('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-label': 'figures as a table' }, html('table', {}, html('thead', {}, head), ...bodies)),
     missing.length > 0 ? html('details', {}, html('summary', {}, 'Figures without a value in this launch'), html('ul', {}, ...missing.map((text) => html('li', {}, text)))) : null);
 }
 

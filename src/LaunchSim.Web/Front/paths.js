@@ -25,7 +25,7 @@ export function createPaths(scene, current) {
   });
   const sum = html('span', { class: 'path-sum' });
   const element = html('section', { class: 'paths', 'aria-label': 'where the rear tyres\' load comes from' },
-    html('h3', {}, 'Rear tyre load by path'), html('ul', {}, ...rows.map((row) => row.element)), html('p', { class: 'quiet' }, 'rest: wheelie bar and the axle\'s own inertia. ', sum));
+    html('h2', {}, 'Rear tyre load by path'), html('ul', {}, ...rows.map((row) => row.element)), html('p', { class: 'quiet' }, 'rest: wheelie bar and the axle\'s own inertia. ', sum));
   let most = 1;
   let shown = /** @type {import('./document.js').LaunchDocument | null} */ (null);
   scene.onDraw(() => {

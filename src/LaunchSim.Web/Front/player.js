@@ -15,8 +15,9 @@ const STEP = 0.001, LEAP = 0.01;
 /**
  * Plays the shared time in slow motion.
  * @param {import('./cursor.js').Cursor} cursor
+ * @param {Document | HTMLElement} [listens] Where its keys are heard: anywhere on a page that is all launch, within the player on one that is read.
  */
-export function createPlayer(cursor) {
+export function createPlayer(cursor, listens = document) {
   const play = html('button', { type: 'button', class: 'play' }, 'Play');
   const back = html('button', { type: 'button', 'aria-label': 'one millisecond back', title: 'one millisecond back' }, '‹');
   const on = html('button', { type: 'button', 'aria-label': 'one millisecond on', title: 'one millisecond on' }, '›');
@@ -25,7 +26,7 @@ export function createPlayer(cursor) {
   const speed = html('select', { 'aria-label': 'speed' }, ...SPEEDS.map(({ text }, i) => html('option', { value: i, selected: i === USUAL }, text)));
   const element = html('div', { class: 'player', role: 'group', 'aria-label': 'play the launch' }, play, back, on, scrub, clock, html('label', { class: 'speed' }, html('span', {}, 'speed'), speed));
   const calm = matchMedia('(prefers-reduced-motion: reduce)');
-  let frame = 0, timer = 0, before = 0;
+  let frame = 0, timer = 0, before = 0, reached = 0;
 
   const isPlaying = () => frame !== 0 || timer !== 0;
 
@@ -42,6 +43,7 @@ export function createPlayer(cursor) {
     }
 
     play.textContent = 'Pause';
+    reached = cursor.time;
     if (calm.matches) {
       timer = setInterval(() => advance(STILL), STILL_CLOCK);
     } else {
@@ -61,7 +63,14 @@ export function createPlayer(cursor) {
 
   /** @param {number} by s. */
   function advance(by) {
+    // Whoever takes the time somewhere else, as with a click in a chart, wants to look there.
+    if (cursor.time !== reached) {
+      stop();
+      return;
+    }
+
     cursor.set(cursor.time + by);
+    reached = cursor.time;
     if (cursor.time >= cursor.duration) {
       stop();
     }
@@ -91,8 +100,9 @@ export function createPlayer(cursor) {
     clock.textContent = `${cursor.time.toFixed(3)} s`;
     scrub.setAttribute('aria-valuetext', `${cursor.time.toFixed(3)} seconds`);
   });
-  document.addEventListener('keydown', (event) => {
-    if (!event.altKey && !event.ctrlKey && !event.metaKey && !takesKeys(event.target, event.key)) {
+  listens.addEventListener('keydown', (caught) => {
+    const event = /** @type {KeyboardEvent} */ (caught);
+    if (!event.defaultPrevented && !event.altKey && !event.ctrlKey && !event.metaKey && !takesKeys(event.target, event.key)) {
       const step = event.shiftKey ? LEAP : STEP;
       const action = /** @type {Record<string, () => void>} */ ({
         ' ': toggle,

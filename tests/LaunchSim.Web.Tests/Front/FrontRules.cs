@@ -20,6 +20,7 @@ internal static partial class FrontRules
 
     private static readonly (Regex Form, string Mend)[] Sheets =
     [
+        (File(), "a page is one file"),
         (Import(), "name the sheet where the page is made"),
         (Outside(), "a page asks nobody for anything"),
         (StyleEnd(), "would end the style that it stands in"),
@@ -54,8 +55,11 @@ internal static partial class FrontRules
     [GeneratedRegex(@"\.on[a-z]+\s*=(?!=)|\bon[a-z]+=[""']|setAttribute\(\s*['""`]on[a-z]+['""`]")]
     private static partial Regex Handler();
 
-    [GeneratedRegex(@"(?:https?:|wss?:)?//(?!www\.w3\.org/(?:2000/svg|1999/xlink|1999/xhtml))[a-z0-9.-]+\.[a-z]{2,}\b(?=[/:'""`)])|url\(\s*['""]?(?!#|data:)[^)\s]", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:https?:|wss?:)?//(?!www\.w3\.org/(?:2000/svg|1999/xlink|1999/xhtml))[a-z0-9.-]+\.[a-z]{2,}\b(?=[/:'""`)])", RegexOptions.IgnoreCase)]
     private static partial Regex Outside();
+
+    [GeneratedRegex(@"\burl\(\s*['""]?(?!#|data:)[^)\s]", RegexOptions.IgnoreCase)]
+    private static partial Regex File();
 
     [GeneratedRegex(@"@ts-(?:ignore|nocheck|expect-error)")]
     private static partial Regex Unchecked();

@@ -22,6 +22,15 @@ internal sealed partial class FrontScript : IDisposable
         _ = _engine.Execute($"{script}\nglobalThis.tested = {last};");
     }
 
+    /// <summary>Adds what another module exports, with its imports, under a name.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="entry">Its place below <c>Front/</c>.</param>
+    public void Add(string name, string entry)
+    {
+        string script = FrontBundle.Script(entry);
+        _ = _engine.Execute($"globalThis.{name} = (() => {{\n{script}\nreturn {Module().Matches(script)[^1].Groups["name"].Value};\n}})();");
+    }
+
     /// <summary>Gives a text to the script.</summary>
     public void Set(string name, string text) => _engine.SetValue(name, text);
 
@@ -33,6 +42,9 @@ internal sealed partial class FrontScript : IDisposable
 
     /// <summary>The numbers of an array that an expression gives.</summary>
     public double[] Numbers(string expression) => [.. _engine.Evaluate(expression).AsArray().Select(value => value.AsNumber())];
+
+    /// <summary>Whether an expression holds.</summary>
+    public bool Holds(string expression) => _engine.Evaluate(expression).AsBoolean();
 
     /// <summary>The text that an expression gives.</summary>
     public string Text(string expression) => _engine.Evaluate(expression).AsString();

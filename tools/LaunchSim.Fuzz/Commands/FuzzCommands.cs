@@ -116,6 +116,9 @@ internal static class FuzzCommands
         {
             IsStudy = true,
         },
+        new("lesson", 1, _ => 0,
+            new FuzzOption("--out", 1, draft => OptionValues.File(draft, ".html"), draft => OptionValues.OddFile(draft, ".html")),
+            Units),
         new("check", 3, _ => 1,
             Picture(0.1),
             Units,

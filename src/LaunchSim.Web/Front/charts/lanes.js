@@ -81,7 +81,7 @@ export function lanes(marks, plane, layout, several, ruler) {
     }
 
     if (hasWords) {
-      event.append(words(mark.text, at, foot - BAR - 2, 'chart-event'));
+      event.append(at < from ? words(mark.text, from - GAP, foot - BAR - 2, 'chart-event chart-left') : words(mark.text, at, foot - BAR - 2, 'chart-event'));
     }
 
     group.append(event);

@@ -9,7 +9,7 @@ export const GUTTER = 124;
 const WIDE = 560;
 
 // Room for the numbers: beside, which grows with them, and below.
-const NUMBERS = 42;
+const NUMBERS = 48;
 const BELOW = 21;
 const CAPTION = 15;
 const TOP = 8;

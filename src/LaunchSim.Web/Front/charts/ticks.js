@@ -11,7 +11,8 @@ export function ticksOf(low, high, most) {
   const rough = (high - low) / Math.max(1, most);
   const power = Math.floor(Math.log10(rough));
   const share = rough / 10 ** power;
-  const digit = share <= 1 ? 1 : share <= 2 ? 2 : share <= 5 ? 5 : 10;
+  // A little more than asked for is better than half of it.
+  const digit = share <= 1.1 ? 1 : share <= 2.2 ? 2 : share <= 5.5 ? 5 : 10;
   const step = digit * 10 ** power;
   const decimals = Math.max(0, digit === 10 ? -power - 1 : -power);
   const values = [];

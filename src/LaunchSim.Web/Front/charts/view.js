@@ -116,7 +116,7 @@ export class LaunchView {
   }
 
   /**
-   * A name with the launch's letter when there are several.
+   * A name with the launch's letter when there are several, which may stand alone.
    * @param {number} index
    * @param {string} name
    */
@@ -150,7 +150,8 @@ export class LaunchView {
       ? { tone, style: look.style ?? (keeps ? 'solid' : style), weight: keeps ? WEIGHTS[index % WEIGHTS.length] : weight }
       : { tone: look.tone ?? 'ink', style: look.style ?? 'solid', weight: look.weight ?? 2.3 };
     return {
-      label: this.named(index, look.name),
+      // Beside other launches a chart's only quantity is named by its title.
+      label: this.named(index, this.several && look.style === undefined ? '' : look.name),
       launch: index,
       end: look.end ?? '',
       times: launch.times,

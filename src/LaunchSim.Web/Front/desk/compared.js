@@ -21,7 +21,7 @@ export function createCompared() {
       element.replaceChildren(
         html('h2', { id: 'compared-title' }, isPinned ? 'Against the pinned set-up' : 'Against what is wanted'),
         ...(compared ?? []).map((/** @type {string} */ text) => html('p', {}, text)),
-        html('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-labelledby': 'compared-title' }, html('table', {},
+        html('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-label': 'aims as a table' }, html('table', {},
           html('thead', {}, html('tr', {}, ...['aim', 'wanted', isPinned ? 'pinned' : '', 'now', isPinned ? 'against pinned' : 'off by, points'].filter(Boolean).map((text) => html('th', { scope: 'col' }, text)))),
           html('tbody', {}, ...aims.map((/** @type {any} */ aim) => html('tr', {}, html('th', { scope: 'row' }, aim.aim), html('td', { class: 'quiet' }, aim.wanted),
             isPinned ? html('td', { class: 'number' }, aim.pinned ?? '') : null, html('td', { class: 'number' }, aim.value),

@@ -153,7 +153,6 @@ function show() {
 
   present = decode(message.document);
   compared.show(message);
-  studies.fresh();
   draw();
   shown(message.number);
 }
@@ -185,6 +184,7 @@ function fileTold(message) {
 
 function solve() {
   asked = line.ask('solve', { edits: setUp.edits }) || asked;
+  document.documentElement.dataset.asked = String(asked);
 }
 
 function togglePin() {
@@ -230,7 +230,6 @@ function draw() {
  */
 function shown(number) {
   document.documentElement.dataset.shown = String(number);
-  document.documentElement.dataset.asked = String(asked);
 }
 
 /** @param {string} text */

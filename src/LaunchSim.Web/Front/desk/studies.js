@@ -55,6 +55,7 @@ export function createStudies(desk) {
           return true;
         case 'next':
           end();
+          result.classList.remove('old');
           result.replaceChildren(...listOf(message, desk.tryOut));
           return true;
         case 'refused':
@@ -75,9 +76,6 @@ export function createStudies(desk) {
     age() {
       result.classList.add('old');
     },
-    fresh() {
-      result.classList.remove('old');
-    },
   };
 }
 
@@ -97,7 +95,7 @@ function listOf(message, tryOut) {
     html('h2', { id: 'next-title' }, 'What next'),
     html('p', {}, message.conclusion),
     html('p', { class: 'old-note quiet' }, 'Found for another set-up than the present one; ask again.'),
-    html('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-labelledby': 'next-title' }, html('table', {},
+    html('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-label': 'changes as a table' }, html('table', {},
       html('thead', {}, html('tr', {}, ...['', 'change', 'takes', 'gains', 'score', ...message.aims].map((/** @type {string} */ text) => html('th', { scope: 'col' }, text || html('span', { class: 'only-heard' }, 'try it'))))),
       html('tbody', {}, html('tr', {}, html('td'), html('th', { scope: 'row' }, 'as it is'), html('td'), html('td'), html('td', { class: 'number' }, message.score), ...message.now.map((/** @type {string} */ cell) => html('td', { class: 'number' }, cell))), ...rows))),
     ...message.notes.map((/** @type {string} */ text) => html('p', { class: 'quiet' }, text)),

@@ -9,7 +9,7 @@ const LEAST = 0.0127;
 const FIRST_MOVE = 6.35e-3;
 const SEEN = 0.0005;
 
-// Nobody sees less than these on a video, s.
+// Less than these is not seen on a video, s.
 const TOGETHER = 0.005;
 const GAPS_TOGETHER = 0.002;
 
