@@ -25,7 +25,7 @@ internal static class LessonText
     public static IReadOnlyList<Passage> Opening(LessonNumbers n) =>
     [
         Passage.Of($"A car leaves the line. Its rear tyres push it forward, and load moves onto them. With a solid axle the bars decide how that load gets there, and how soon. This page begins with a drawing that can be made on the shop floor with a string and a tape, cuts the axle free, and ends with cars that move."),
-        Passage.Of($"The drawings take your numbers. All other numbers come from {n.Launches} launches of one invented car, solved when this page was made; lay the pointer on one and it says which. You need to know what a lever is, and that forces balance on what stands still."),
+        Passage.Of($"The drawings take your numbers. All other numbers come from {n.Launches} launches of one invented car, solved when this page was made; lay the pointer on one, or look into the list at the end, and it says which. You need to know what a lever is, and that forces balance on what stands still."),
     ];
 
     /// <summary>The chapters.</summary>

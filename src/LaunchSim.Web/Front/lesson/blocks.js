@@ -29,7 +29,7 @@ export function blockOf(block, lesson) {
     case 'points':
       return html('ul', {}, ...block.points.map((point) => html('li', {}, ...partsOf(point, numbers))));
     case 'note':
-      return html('div', { class: 'note', role: 'note' }, html('h4', {}, block.title), ...block.texts.map((text) => html('p', {}, ...partsOf(text, numbers))));
+      return html('div', { class: 'note', role: 'note', 'aria-label': block.title }, html('h4', {}, block.title), ...block.texts.map((text) => html('p', {}, ...partsOf(text, numbers))));
     case 'drawing':
       return lesson.draw(block.name);
     case 'spread':

@@ -37,7 +37,7 @@ export function createCurves(lesson) {
       decimals: unit.decimals,
       curves: keys.map((key) => {
         const one = lesson.caseOf(key), index = launches.launches.indexOf(one.launch);
-        return all.curve(index, all.values(one.launch, column, unit), { name: name(one), end: 'rear' });
+        return { ...all.curve(index, all.values(one.launch, column, unit), { name: '', end: 'rear' }), label: `${one.letter} ${name(one)}` };
       }),
     };
   }

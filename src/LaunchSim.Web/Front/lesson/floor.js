@@ -74,7 +74,7 @@ export function createFloor(lesson) {
     const over = slope * wheelbase, isRead = Number.isFinite(over) && now.y(over) > EDGE && now.y(over) < now.height - EDGE;
     further.setAttribute('d', tip && Number.isFinite(slope) ? through(now, [tip, isRead ? [Math.max(wheelbase, tip[0]), slope * Math.max(wheelbase, tip[0])] : edge(now, slope, 1) ?? tip]) : '');
     scale.setAttribute('d', marks(now, wheelbase, cgHeight));
-    put(reached, { display: isRead ? null : 'none', cx: px(now.x(wheelbase)), cy: px(now.y(over)) });
+    put(reached, { display: isRead ? null : 'none', cx: px(now.x(wheelbase)), cy: isRead ? px(now.y(over)) : 0 });
     const isAbove = statics.percent >= 100, percentText = Number.isFinite(statics.percent) ? `${inUnit(statics.percent, units.percent)} %` : 'no percent';
     const at = isRead ? [wheelbase, over] : tip ?? [0, 0];
     percent.put(now, percentText, now.x(at[0]) - 10, now.y(at[1]) + (isAbove ? -8 : isRead ? 20 : -16), 'end');

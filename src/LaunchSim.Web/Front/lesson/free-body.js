@@ -39,7 +39,7 @@ export function createFreeBody(lesson) {
     const { thrust, wheelbase, cgHeight, rest } = reader.values, { statics, slope } = reader, moment = momentOf(lesson);
     const isKnown = Number.isFinite(slope), stretch = wheelbase / car.wheelbase;
     const force = isKnown ? thrust * Math.hypot(1, slope) : 0, off = text.car.frontLoad - moment.front;
-    const most = Math.max(1, Math.abs(force), Math.abs(moment.springs), Math.abs(off));
+    const most = Math.max(1, Math.abs(force), isKnown ? Math.abs(moment.springs) : 0, Math.abs(off));
     const length = (/** @type {number} */ one) => (LONGEST * wheelbase * now.scale * one) / most;
     const cgAhead = cgPlace(lesson, wheelbase), below = isKnown ? passesBelow(slope, [cgAhead, cgHeight]) : NaN;
     body.setAttribute('d', through(now, car.outline.map(([x, z]) => /** @type {[number, number]} */ ([x * stretch, z])), true));
