@@ -85,7 +85,7 @@ internal static class DeskRates
 
         public int Bytes { get; private set; }
 
-        public bool HasLast => Volatile.Read(ref _last) == _number;
+        public bool HasLast => _hasLast;
 
         public double[] Times()
         {
@@ -125,19 +125,19 @@ internal static class DeskRates
                 }
             }
 
-            for (int i = 0; i < 200 && !HasLast; i++)
+            for (int i = 0; i < 200 && Volatile.Read(ref _last) < _number; i++)
             {
                 await Task.Delay(50);
             }
 
-            // Only the reading side is ended: the next round goes on with the same socket.
-            Volatile.Write(ref _isEnding, true);
-            await socket.SendAsync("{\"ask\":\"nothing\"}"u8.ToArray(), WebSocketMessageType.Text, true, CancellationToken.None);
+            // Something else is asked, whose answer ends the reading: the next round goes on with the same socket.
+            _hasLast = Volatile.Read(ref _last) == _number;
+            byte[] end = Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{{\"ask\":\"pin\",\"number\":{++_number},\"edits\":null}}"));
+            await socket.SendAsync(end, WebSocketMessageType.Text, true, CancellationToken.None);
             await reading.WaitAsync(TimeSpan.FromSeconds(10));
-            Volatile.Write(ref _isEnding, false);
         }
 
-        private bool _isEnding;
+        private bool _hasLast;
 
         private async Task ReadAsync(CancellationToken stop)
         {
@@ -177,7 +177,7 @@ internal static class DeskRates
             string kind = reader.GetString()!;
             _ = reader.Read();
             long number = reader.ValueTextEquals("number"u8) && reader.Read() ? reader.GetInt64() : 0;
-            if (kind == "refused" && number == 0 && Volatile.Read(ref _isEnding))
+            if (kind == "pinned")
             {
                 return false;
             }

@@ -33,7 +33,7 @@ internal static class ControlWords
 
     private static string Ballast(Scenario scenario, string item) =>
         scenario.Find(item + ".at") is { Count: 2 } at
-            ? string.Create(CultureInfo.InvariantCulture, $"Ballast at {at.Numbers[0]:0.##} ahead, {at.Numbers[1]:0.##} up {at.Unit.Text}")
+            ? string.Create(CultureInfo.InvariantCulture, $"Ballast {Math.Abs(at.Numbers[0]):0.##} {at.Unit.Text} {(at.Numbers[0] < 0 ? "behind" : "ahead of")} the rear axle, {at.Numbers[1]:0.##} {at.Unit.Text} up")
             : "Ballast";
 
     // A path that is seldom moved is called what the reference calls it.

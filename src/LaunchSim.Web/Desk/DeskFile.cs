@@ -21,11 +21,24 @@ internal sealed class DeskFile : IDisposable
     /// <summary>Opens a file.</summary>
     /// <param name="name">Its name in the folder.</param>
     /// <param name="reading">How it is read.</param>
-    public DeskFile(string name, DeskReading reading)
+    /// <param name="log">Told of a fault.</param>
+    public DeskFile(string name, DeskReading reading, DeskLog log)
     {
         (Name, _reading) = (name, reading);
         (Current, _stamps) = Read(null);
-        _later = new Timer(_ => Settle());
+        _later = new Timer(_ =>
+        {
+            try
+            {
+                Settle();
+            }
+#pragma warning disable CA1031 // What goes wrong on a thread of the timer's would end the program.
+            catch (Exception exception)
+#pragma warning restore CA1031
+            {
+                log.Fault(exception);
+            }
+        });
     }
 
     /// <summary>Its name in the folder.</summary>

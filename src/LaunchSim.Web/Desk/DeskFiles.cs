@@ -9,6 +9,7 @@ internal sealed class DeskFiles : IDisposable
     private static readonly TimeSpan Beat = TimeSpan.FromSeconds(1);
 
     private readonly DeskReading _reading;
+    private readonly DeskLog _log;
     private readonly Lock _lock = new();
     private readonly Dictionary<string, Open> _open = new(StringComparer.Ordinal);
     private readonly Timer _beat;
@@ -17,10 +18,10 @@ internal sealed class DeskFiles : IDisposable
     /// <summary>Watches a folder.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="reading">How its files are read.</param>
-    /// <param name="log">Told when the system does not watch.</param>
+    /// <param name="log">Told when the system does not watch, and of faults.</param>
     public DeskFiles(DeskFolder folder, DeskReading reading, DeskLog log)
     {
-        _reading = reading;
+        (_reading, _log) = (reading, log);
         _beat = new Timer(_ => Look(), null, Beat, Beat);
         try
         {
@@ -59,7 +60,7 @@ internal sealed class DeskFiles : IDisposable
         {
             if (!_open.TryGetValue(name, out Open? open))
             {
-                _open.Add(name, open = new Open(new DeskFile(name, _reading)));
+                _open.Add(name, open = new Open(new DeskFile(name, _reading, _log)));
             }
 
             open.Desks++;

@@ -36,6 +36,10 @@ internal sealed class DeskLog(TextWriter writer, TimeSpan window) : IDisposable
         }
     }
 
+    /// <summary>Tells of a fault of the program itself, which has ended no more than what it was met at.</summary>
+    /// <param name="exception">What went wrong.</param>
+    public void Fault(Exception exception) => Tell($"a fault of the program itself, please report it: {exception.GetType().Name}: {Plain(exception.Message)}");
+
     /// <summary>Tells of a refusal, or counts it.</summary>
     /// <param name="text">What was refused, and why.</param>
     public void Refused(string text)

@@ -176,7 +176,7 @@ public sealed class DeskServer : IAsyncDisposable
         catch (Exception exception)
 #pragma warning restore CA1031
         {
-            _log.Tell($"a fault of the program itself, please report it: {exception.GetType().Name}: {DeskLog.Plain(exception.Message)}");
+            _log.Fault(exception);
             if (!context.Response.HasStarted)
             {
                 await TextAsync(context, 500, "a fault of the program itself; its terminal says more").ConfigureAwait(false);

@@ -133,7 +133,7 @@ internal sealed class LiveConnection : IDisposable
         catch (Exception exception)
 #pragma warning restore CA1031
         {
-            _work.Log.Tell($"a fault of the program itself, please report it: {exception.GetType().Name}: {DeskLog.Plain(exception.Message)}");
+            _work.Log.Fault(exception);
             await _line.CloseAsync(WebSocketCloseStatus.InternalServerError, "a fault of the program itself; open the desk anew").ConfigureAwait(false);
         }
     }

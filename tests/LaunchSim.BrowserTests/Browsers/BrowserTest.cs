@@ -49,7 +49,7 @@ public abstract class BrowserTest(Browser browser, ITestOutputHelper output) : I
 
     public Task InitializeAsync() => Task.CompletedTask;
 
-    public async Task DisposeAsync()
+    public virtual async Task DisposeAsync()
     {
         try
         {

@@ -15,6 +15,32 @@ public abstract class DeskTest(Browser browser, ITestOutputHelper output) : Brow
     /// <summary>The handle of the rear dampers' extension clicks in the door car.</summary>
     protected const string Clicks = "#set-rear-damper-extension-set";
 
+    private readonly List<DeskHost> _hosts = [];
+
+    /// <summary>A desk over copies of shipped scenarios; it stays until its pages are closed.</summary>
+    private protected async Task<DeskHost> Host(params string[] scenarios)
+    {
+        DeskHost host = await DeskHost.OpenAsync(scenarios);
+        _hosts.Add(host);
+        return host;
+    }
+
+    /// <inheritdoc/>
+    public override async Task DisposeAsync()
+    {
+        try
+        {
+            await base.DisposeAsync();
+        }
+        finally
+        {
+            foreach (DeskHost host in _hosts)
+            {
+                await host.DisposeAsync();
+            }
+        }
+    }
+
     /// <summary>Opens the desk of the door car.</summary>
     private protected async Task<IPage> OpenDesk(DeskHost host, Screen? screen = null, string file = "door-car.yaml")
     {

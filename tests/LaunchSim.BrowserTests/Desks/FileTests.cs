@@ -12,7 +12,7 @@ public sealed class FileTests(Browser browser, ITestOutputHelper output) : DeskT
     [BrowserFact]
     public async Task Save_OfWhatWasMoved_IsAVariantThatOpens()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host);
         string own = await File.ReadAllTextAsync(host.PathOf("door-car.yaml"));
         await Hole(page, 3).ClickAsync();
@@ -35,7 +35,7 @@ public sealed class FileTests(Browser browser, ITestOutputHelper output) : DeskT
     [BrowserFact]
     public async Task File_ChangedOnTheDisk_IsPickedUpAndItsErrorsShown()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host);
         string text = await File.ReadAllTextAsync(host.PathOf("door-car.yaml"));
         string good = await Figure(page, "hit_n");
@@ -54,7 +54,7 @@ public sealed class FileTests(Browser browser, ITestOutputHelper output) : DeskT
     [BrowserFact]
     public async Task Page_ToSend_IsTheSetUpOnTheDesk()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host);
         await Move(page, Clicks, 12);
         IDownload download = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "Page to send…" }).ClickAsync());
@@ -69,8 +69,8 @@ public sealed class FileTests(Browser browser, ITestOutputHelper output) : DeskT
     [BrowserFact]
     public async Task List_OfAFolder_LinksToEachDesk()
     {
-        await using DeskHost host = await DeskHost.OpenAsync("door-car", "ladder-bar");
-        host.Write("broken.yaml", "name: Broken\ncar: {wheelbase: 3 apples}\n");
+        DeskHost host = await Host("door-car", "ladder-bar");
+        host.Write("broken.yaml", (await File.ReadAllTextAsync(host.PathOf("door-car.yaml"))).Replace("105.5 in", "105.5 apples", StringComparison.Ordinal));
         BrowserPage list = await Open(new Uri($"{host.Origin}/?token={host.Token}"));
         await Assertions.Expect(list.Page.Locator(".scenarios li")).ToHaveCountAsync(3);
         await Assertions.Expect(list.Page.Locator(".scenarios")).ToContainTextAsync("apples");

@@ -10,7 +10,7 @@ public sealed class SetUpTests(Browser browser, ITestOutputHelper output) : Desk
     [BrowserFact]
     public async Task Hole_PickedOnTheDrawing_IsTheEnginesLaunch()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host);
         Assert.Equal(Expected("hit_n"), await Figure(page, "hit_n"));
         await Hole(page, 3).ClickAsync();
@@ -24,7 +24,7 @@ public sealed class SetUpTests(Browser browser, ITestOutputHelper output) : Desk
     [BrowserFact]
     public async Task Hole_PickedWithKeys_MovesThroughTheBracket()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host);
         await Hole(page, 2).FocusAsync();
         await page.Keyboard.PressAsync("ArrowDown");
@@ -41,7 +41,7 @@ public sealed class SetUpTests(Browser browser, ITestOutputHelper output) : Desk
     [BrowserFact]
     public async Task Handle_Moved_SolvesAndCanBeUndone()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host);
         ILocator undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo" }), redo = page.GetByRole(AriaRole.Button, new() { Name = "Redo" });
         await Assertions.Expect(undo).ToBeDisabledAsync();
@@ -66,7 +66,7 @@ public sealed class SetUpTests(Browser browser, ITestOutputHelper output) : Desk
     [BrowserFact]
     public async Task Pin_ThenMove_ShowsBothAndSaysWhy()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host);
         await page.GetByRole(AriaRole.Button, new() { Name = "Pin this set-up" }).ClickAsync();
         await Assertions.Expect(page.Locator("header .letter")).ToHaveCountAsync(2);
@@ -82,7 +82,7 @@ public sealed class SetUpTests(Browser browser, ITestOutputHelper output) : Desk
     [BrowserFact]
     public async Task SetUp_ThatCannotStand_IsRefusedAndTheLastOneKept()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host);
         string before = await Figure(page, "hit_n");
         double least = await page.Locator("#set-car-ride_height-front").EvaluateAsync<double>("(handle) => Number(handle.max)");
@@ -103,7 +103,7 @@ public sealed class SetUpTests(Browser browser, ITestOutputHelper output) : Desk
     [BrowserFact]
     public async Task Change_FromTheHandToTheDrawing_IsTimed()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host);
         const string Time = """
             async (steps) => {
@@ -133,7 +133,7 @@ public sealed class SetUpTests(Browser browser, ITestOutputHelper output) : Desk
     [BrowserFact]
     public async Task Changes_FiftyASecondForTwentySeconds_KeepOrderAndMemory()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host);
         long before = GC.GetTotalMemory(true);
         double[] seen = await page.EvaluateAsync<double[]>("""

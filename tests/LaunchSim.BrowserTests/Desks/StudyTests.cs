@@ -11,7 +11,7 @@ public sealed class StudyTests(Browser browser, ITestOutputHelper output) : Desk
     [BrowserFact]
     public async Task Next_Asked_ListsChangesAndTriesOne()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host);
         await page.GetByRole(AriaRole.Button, new() { Name = "What next?" }).ClickAsync();
         await page.Locator(".next-list tbody tr").Nth(1).WaitForAsync(new() { Timeout = 60_000 });
@@ -25,7 +25,7 @@ public sealed class StudyTests(Browser browser, ITestOutputHelper output) : Desk
     [BrowserFact]
     public async Task Doubt_Asked_DrawsBandsAndCanBeCancelled()
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         IPage page = await OpenDesk(host);
         await page.GetByRole(AriaRole.Button, new() { Name = "How sure?" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Cancel" }).ClickAsync();
@@ -43,7 +43,7 @@ public sealed class StudyTests(Browser browser, ITestOutputHelper output) : Desk
 
     private async Task Look(string name, Screen screen)
     {
-        await using DeskHost host = await DeskHost.OpenAsync();
+        DeskHost host = await Host();
         BrowserPage opened = await Open(new Uri($"{host.Origin}/desk?file=door-car.yaml&token={host.Token}"), screen);
         await opened.Page.WaitForFunctionAsync("() => document.querySelectorAll('.handle').length > 0");
         await opened.Page.GetByRole(AriaRole.Button, new() { Name = "Pin this set-up" }).ClickAsync();

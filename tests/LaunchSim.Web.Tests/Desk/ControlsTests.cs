@@ -22,7 +22,7 @@ public class ControlsTests
         Assert.Equal(["car.ride_height.front", "car.ride_height.rear", "front.spring.rate"], controls.SkipWhile(control => control.IsChoice).Select(control => control.Path));
         Assert.Equal("Rear damper, extension clicks, counted from soft", controls[1].Label);
         Assert.Equal("Upper bar, hole on the body", controls[0].Label);
-        Assert.Equal("Ballast at -25 ahead, 18 up in", controls[4].Label);
+        Assert.Equal("Ballast 25 in behind the rear axle, 18 in up", controls[4].Label);
     }
 
     [Theory]

@@ -161,7 +161,7 @@ internal static class FuzzCommands
         {
             Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["begun.yaml", "begun.yaml", "begun.yaml", "begun.yml", "begun.txt", "no/folder/a.yaml"])),
         },
-        new("serve", 1, _ => 1,
+        new("serve", 1, dice => dice.Below(2),
             new FuzzOption("--port", 0.5, draft => draft.Dice.Pick(["1", "80", "8080", "65535"]), draft => draft.Dice.Pick(["0", "-1", "65536", "", "x", "8080.0", "1e3", "٣", OptionValues.OddNumber(draft)])))
         {
             RunsUntilEnded = true,

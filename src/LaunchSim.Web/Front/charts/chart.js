@@ -35,7 +35,7 @@ export function createChart(host, cursor, range) {
   const clip = `chart-clip-${++count}`;
   const title = html('span', { class: 'chart-title' });
   const unit = html('span', { class: 'chart-unit-name' });
-  const whole = html('button', { type: 'button', class: 'chart-whole' }, 'whole run');
+  const whole = html('button', { type: 'button', class: 'chart-whole', hidden: true }, 'whole run');
   const explanation = html('p', { class: 'chart-explanation' });
   const readout = createReadout();
   const picture = svg('svg', { class: 'chart-picture', 'aria-hidden': 'true' });

@@ -17,7 +17,7 @@ const VIEWS = {
 const BELOW = 74;
 
 /** On a drawing narrower than this the gauges stand above the car, in a strip of their own: px. */
-const NARROW = 760, STRIP = 112;
+const NARROW = 900, STRIP = 112;
 
 /**
  * @param {import('../document.js').Launch[]} launches
