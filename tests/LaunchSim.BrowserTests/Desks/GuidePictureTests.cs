@@ -51,6 +51,7 @@ public sealed class GuidePictureTests(Browser browser, ITestOutputHelper output)
     {
         IPage page = (await Open(LessonPage.Of(new Readout(UnitSystem.Shop), "LaunchSim", CancellationToken.None), Shown)).Page;
         await page.WaitForFunctionAsync("() => document.documentElement.dataset.ready === 'true'");
+        await page.Locator("#drawing").EvaluateAsync("(chapter) => chapter.scrollIntoView()");
         await page.WaitForTimeoutAsync(500);
         await Hold(page, "lesson");
     }

@@ -93,7 +93,7 @@ function item(curve, number, unit) {
   if (hasValue(curve.values)) {
     li.append(html('span', { class: 'chart-value' }, number), html('span', { class: 'chart-unit' }, unit));
   } else {
-    li.append(html('span', { class: 'chart-unit' }, `no value in this run${curve.reason === undefined ? '' : `: ${curve.reason}`}`));
+    li.append(html('span', { class: 'chart-unit chart-none' }, `no value in this run${curve.reason === undefined ? '' : `: ${curve.reason}`}`));
   }
 
   return li;
