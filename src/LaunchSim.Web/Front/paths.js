@@ -5,7 +5,7 @@ import { withUnit } from './document.js';
 
 /** The four ways on which load comes to the rear tyres, in the engine's order. */
 const PATHS = [
-  { column: 'load_via_links_n', name: 'bars' },
+  { column: 'load_via_links_n', name: 'links' },
   { column: 'load_via_springs_n', name: 'springs' },
   { column: 'load_via_dampers_n', name: 'dampers' },
   { column: 'load_via_other_n', name: 'rest' },
@@ -20,7 +20,7 @@ export function createPaths(scene, current) {
   const rows = PATHS.map(({ column, name }) => {
     const bar = html('span', { class: 'path-bar' });
     const value = html('span', { class: 'path-value' });
-    const title = current().launches[0].car.bars.length === 1 && name === 'bars' ? 'pivot' : name;
+    const title = current().launches[0].car.bars.length === 1 && name === 'links' ? 'ladder bars' : name;
     return { column, bar, value, element: html('li', {}, html('span', { class: 'path-name' }, title), html('span', { class: 'path-track' }, bar), value) };
   });
   const sum = html('span', { class: 'path-sum' });

@@ -3,12 +3,12 @@
 import { svg } from '../elements.js';
 import { withUnit } from '../document.js';
 import { px } from './path.js';
+import { GAUGE, NOSE, TAIL } from './window.js';
 
 /** Height for the largest movement of the launch, px. */
 const ROOM = 58;
 
-/** Half its width, px. */
-const HALF = 64;
+const HALF = GAUGE / 2;
 
 /**
  * What one end of the car does, larger than to scale: the body's rise over the ground beside the gap of its wheel opening,
@@ -28,7 +28,7 @@ export function createGauge(end, pose, doc, most) {
     draw(window) {
       const rise = pose.read(`${end}_rise_m`), gap = end === 'rear' ? pose.read('separation_m') : -pose.read('front_travel_m');
       const isRear = end === 'rear', { wheelbase } = pose.launch.car;
-      const outer = window.strip > 0 || window.view === 'rear' ? (isRear ? 0 : window.width) : window.x(isRear ? -0.29 * wheelbase : 1.27 * wheelbase);
+      const outer = window.strip > 0 || window.view === 'rear' ? (isRear ? 0 : window.width) : isRear ? window.x(-TAIL * wheelbase) - HALF : window.x(NOSE * wheelbase) + HALF;
       const middle = Math.min(window.width - HALF, Math.max(HALF, outer));
       const zero = window.strip > 0 ? window.strip - 34 : window.ground - Math.min(54, 0.3 * window.ground);
       element.setAttribute('display', !isRear && window.view === 'rear' && window.strip === 0 ? 'none' : 'inline');

@@ -42,7 +42,8 @@ export function createLines(pose, doc) {
       ring.setAttribute('cy', String(px(window.y(tip[1]))));
       bars.setAttribute('d', isSeen ? car.bars.map((bar) => bar.body ? through(window, [pose.body(...bar.body), [ahead, up]]) : '').join('') : '');
       percent.textContent = Number.isFinite(now) ? `${inUnit(now, doc.units.percent)} %` : '';
-      place.textContent = isPoint && Math.abs(ahead) < 20 * car.wheelbase
+      // Where there is no room for it, the table of the instant has it.
+      place.textContent = window.strip > 0 ? '' : isPoint && Math.abs(ahead) < 20 * car.wheelbase
         ? `${withUnit(ahead, doc.units.place)} ahead, ${withUnit(up, doc.units.place)} up` : 'instant centre far away';
       const isTight = window.x(tip[0]) + 165 > window.width;
       percent.setAttribute('text-anchor', isTight ? 'end' : 'start');

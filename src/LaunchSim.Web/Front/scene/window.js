@@ -5,11 +5,18 @@
  * @typedef {{ width: number, height: number, scale: number, view: ViewName, strip: number, left: number, ground: number, x(ahead: number): number, y(up: number): number }} Window
  */
 
-/** What a view looks at, in wheelbases of the longest car: ahead of the rear wheel and above the ground. */
+/** What a view looks at, in wheelbases of the longest car: behind and ahead of the rear wheel, above the ground. */
 const VIEWS = {
-  whole: { behind: 0.34, ahead: 1.4, up: 0.56 },
+  whole: { behind: 0.21, ahead: 1.2, up: 0.5 },
   rear: { behind: 0.34, ahead: 0.5, up: 0.42 },
 };
+
+/** Where the body ends behind and ahead of the rear wheel, in wheelbases. */
+export const TAIL = 0.165;
+export const NOSE = 1.165;
+
+/** Width of a gauge, px; each end has one, beside the car where there is room. */
+export const GAUGE = 128;
 
 /** @typedef {keyof typeof VIEWS} ViewName */
 
@@ -17,7 +24,10 @@ const VIEWS = {
 const BELOW = 74;
 
 /** On a drawing narrower than this the gauges stand above the car, in a strip of their own: px. */
-const NARROW = 900, STRIP = 112;
+const NARROW = 760, STRIP = 112;
+
+/** Behind the wheelie bar, m. */
+const BEHIND_BAR = 0.12;
 
 /**
  * @param {import('../document.js').Launch[]} launches
@@ -28,18 +38,24 @@ const NARROW = 900, STRIP = 112;
 export function windowOf(launches, view, width) {
   const wheelbase = Math.max(...launches.map((launch) => launch.car.wheelbase));
   const { behind, ahead, up } = VIEWS[view];
-  const isNarrow = width < NARROW;
-  let left = (isNarrow ? 0.21 : behind) * wheelbase, top = (isNarrow && view === 'whole' ? 0.5 : up) * wheelbase;
+  const isNarrow = width < NARROW, isWhole = view === 'whole';
+  let left = behind * wheelbase, bar = 0, top = up * wheelbase;
   for (const { car, columns } of launches) {
-    left = Math.max(left, 1.3 * car.rear.radius, view === 'whole' && !isNarrow && car.wheelieBar ? 0.12 - car.wheelieBar[0] : 0);
-    if (view === 'whole') {
-      // The nose of a car that stands up.
-      const rise = largest(columns.front_rise_m);
-      top = Math.max(top, (0.5 * wheelbase) + (1.15 * rise));
-    }
+    left = Math.max(left, 1.3 * car.rear.radius);
+    bar = Math.max(bar, car.wheelieBar ? BEHIND_BAR - car.wheelieBar[0] : 0);
+
+    // The nose of a car that stands up.
+    top = isWhole ? Math.max(top, (up * wheelbase) + (1.15 * largest(columns.front_rise_m))) : top;
   }
 
-  const scale = width / (left + ((isNarrow && view === 'whole' ? 1.2 : ahead) * wheelbase));
+  let scale = width / (left + (ahead * wheelbase));
+  if (isWhole && !isNarrow) {
+    // A gauge on either side of the car, and the wheelie bar whole.
+    const front = NOSE * wheelbase;
+    scale = Math.min((width - (2 * GAUGE)) / ((TAIL * wheelbase) + front), (width - GAUGE) / (bar + front));
+    left = ((width - GAUGE) / scale) - front;
+  }
+
   const strip = isNarrow ? STRIP : 0;
   const height = Math.round((top * scale) + strip + BELOW);
   const ground = height - BELOW;
