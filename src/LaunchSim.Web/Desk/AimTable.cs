@@ -4,6 +4,7 @@ using LaunchSim.Reports.Numbers;
 using LaunchSim.Scenarios;
 using LaunchSim.Studies.Aims;
 using LaunchSim.Studies.Comparing;
+using LaunchSim.Web.Documents;
 
 namespace LaunchSim.Web.Desk;
 

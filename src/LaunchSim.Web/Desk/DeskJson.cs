@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using LaunchSim.Scenarios;
+using LaunchSim.Web.Documents;
 
 namespace LaunchSim.Web.Desk;
 
@@ -13,37 +14,6 @@ internal static class DeskJson
     /// <summary>A writer into a buffer.</summary>
     /// <param name="buffer">Where to.</param>
     public static Utf8JsonWriter Writer(IBufferWriter<byte> buffer) => new(buffer, Options);
-
-    /// <summary>A number, or null where there is none.</summary>
-    /// <param name="json">The writer.</param>
-    /// <param name="key">Its key.</param>
-    /// <param name="value">The value.</param>
-    public static void Number(this Utf8JsonWriter json, string key, double? value)
-    {
-        if (value is { } number && double.IsFinite(number))
-        {
-            json.WriteNumber(key, number);
-        }
-        else
-        {
-            json.WriteNull(key);
-        }
-    }
-
-    /// <summary>Texts.</summary>
-    /// <param name="json">The writer.</param>
-    /// <param name="key">Their key.</param>
-    /// <param name="texts">The texts.</param>
-    public static void Texts(this Utf8JsonWriter json, string key, IEnumerable<string> texts)
-    {
-        json.WriteStartArray(key);
-        foreach (string text in texts)
-        {
-            json.WriteStringValue(text);
-        }
-
-        json.WriteEndArray();
-    }
 
     /// <summary>Edits.</summary>
     /// <param name="json">The writer.</param>

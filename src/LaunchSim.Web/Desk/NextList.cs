@@ -3,6 +3,7 @@ using LaunchSim.Reports.Numbers;
 using LaunchSim.Scenarios;
 using LaunchSim.Studies.Aims;
 using LaunchSim.Studies.Next;
+using LaunchSim.Web.Documents;
 
 namespace LaunchSim.Web.Desk;
 

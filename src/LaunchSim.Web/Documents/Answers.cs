@@ -12,9 +12,6 @@ namespace LaunchSim.Web.Documents;
 /// <param name="Text">The sentence of the report; empty when there is none.</param>
 internal sealed record Answer(string Part, string Lead, string Text)
 {
-    // As the sentences: nobody sees less than this on a video, s.
-    private const double Together = 0.005;
-
     /// <summary>A launch's answers: do the ends come up in step, how hard is the hit, what is left of travel and of grip, the static line.</summary>
     /// <param name="run">The launch.</param>
     /// <param name="readout">The units.</param>
@@ -26,7 +23,7 @@ internal sealed record Answer(string Part, string Lead, string Text)
         return
         [
             new("instant-centre", StaticLineWords.Percent(car.Line.Percent), StaticLineWords.Of(car.Line, car.Standing.Wheelbase, readout) + "."),
-            .. When(run.Solution.Duration > 0, () => new Answer("ends", Ends(figures), Find(said, "rise."))),
+            .. When(run.Solution.Duration > 0, () => new Answer("ends", Ends(figures, said), Find(said, "rise."))),
             .. When(figures["hit_n"] is not null, () => new Answer("rear-tire", Hit(figures, readout), Find(said, "hit.") + " " + Find(said, "low."))),
             .. When(figures["separation_peak_m"] is not null, () => new Answer("rear-damper", Travel(figures, readout), Find(said, "separation."))),
             .. When(figures["grip_margin_lowest_ratio"] is not null || figures["slip_beyond_peak_first_s"] is not null, () => new Answer("contact", Grip(figures), Find(said, "grip."))),
@@ -38,15 +35,20 @@ internal sealed record Answer(string Part, string Lead, string Text)
     private static string Find(List<Sentence> said, string subject) =>
         said.Find(sentence => sentence.Key.StartsWith(subject, StringComparison.Ordinal))?.Text ?? "";
 
-    private static string Ends(FigureSet figures) => (figures["rear_rise_t50_s"], figures["front_rise_t50_s"]) switch
+    // Which of the cases it is, the sentence has decided.
+    private static string Ends(FigureSet figures, List<Sentence> said)
     {
-        ({ } rear, { } front) when Math.Abs(front - rear) < Together => "Both ends together",
-        ({ } rear, { } front) when front > rear => $"Rear first, front {Readout.Lag.Text(front - rear)} late",
-        ({ } rear, { } front) => $"Front first, rear {Readout.Lag.Text(rear - front)} late",
-        (null, { }) => "Only the front comes up",
-        ({ }, null) => "Only the rear comes up",
-        _ => "Neither end comes up",
-    };
+        double lag = (figures["front_rise_t50_s"] - figures["rear_rise_t50_s"]) ?? 0;
+        return said.Find(sentence => sentence.Key.StartsWith("rise.", StringComparison.Ordinal))?.Key switch
+        {
+            "rise.together" => "Both ends together",
+            "rise.rear_first" => $"Rear first, front {Readout.Lag.Text(lag)} late",
+            "rise.front_first" => $"Front first, rear {Readout.Lag.Text(-lag)} late",
+            "rise.only_front" => "Only the front comes up",
+            "rise.only_rear" => "Only the rear comes up",
+            _ => "Neither end comes up",
+        };
+    }
 
     private static string Hit(FigureSet figures, Readout readout)
     {

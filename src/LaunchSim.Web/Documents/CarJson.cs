@@ -86,24 +86,12 @@ internal static class CarJson
     private static void Line(Utf8JsonWriter json, StaticLine line)
     {
         json.WriteStartObject("line");
-        Number(json, "percent", line.Percent);
-        Number(json, "slope", line.Slope);
-        Number(json, "ahead", line.InstantCentreAhead);
-        Number(json, "up", line.InstantCentreUp);
-        Number(json, "neutralSlope", line.NeutralSlope);
+        json.Number("percent", line.Percent);
+        json.Number("slope", line.Slope);
+        json.Number("ahead", line.InstantCentreAhead);
+        json.Number("up", line.InstantCentreUp);
+        json.Number("neutralSlope", line.NeutralSlope);
         json.WriteEndObject();
-    }
-
-    private static void Number(Utf8JsonWriter json, string name, double value)
-    {
-        if (double.IsFinite(value))
-        {
-            json.WriteNumber(name, value);
-        }
-        else
-        {
-            json.WriteNull(name);
-        }
     }
 
     private static void Point(Utf8JsonWriter json, string name, Point? point)

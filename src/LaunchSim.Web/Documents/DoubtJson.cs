@@ -16,13 +16,7 @@ internal static class DoubtJson
     {
         json.WriteStartObject("doubt");
         json.WriteString("conclusion", DoubtWords.Conclusion(doubt));
-        json.WriteStartArray("notes");
-        foreach (string sentence in DoubtWords.Cars(doubt).Append(DoubtWords.Drawn(doubt.Plan)))
-        {
-            json.WriteStringValue(sentence);
-        }
-
-        json.WriteEndArray();
+        json.Texts("notes", DoubtWords.Cars(doubt).Append(DoubtWords.Drawn(doubt.Plan)));
         Bands(json, doubt.Traces);
         json.WriteStartObject("figures");
         foreach (FigureBand figure in doubt.Figures.Where(figure => double.IsFinite(figure.Band.Low) && double.IsFinite(figure.Band.High)))

@@ -6,7 +6,7 @@ namespace LaunchSim.Web.Documents;
 /// <summary>What the front end gets of a launch against time: the register, one line a column. SI, as the trace.</summary>
 internal static class FrontColumns
 {
-    // In the drawing or in a chart; what neither shows stays away, for every column is 10 kB a second of launch.
+    // In the drawing or in a chart; what neither shows stays away, for every column is 5 kB a second of launch.
     private static readonly string[] OfTheTrace =
     [
         "speed_mps", "acceleration_mps2", "pitch_nose_up_rad", "front_rise_m", "rear_rise_m", "separation_m", "front_travel_m",

@@ -90,9 +90,7 @@ public static class LaunchDocument
         Sentences(json, "sentences", Summary.Of(run.Figures, readout));
         var limits = new List<string>();
         LimitWords.Say(run.Figures, car.Car.TrackGrip.Count == 1, readout, limits);
-        json.WriteStartArray("limits");
-        limits.ForEach(json.WriteStringValue);
-        json.WriteEndArray();
+        json.Texts("limits", limits);
         Events(json, run.Figures.Events);
         json.WriteStartObject("titles");
         foreach ((string name, string title) in LaunchCharts.Titles(run, readout, program))

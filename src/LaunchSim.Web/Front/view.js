@@ -12,14 +12,14 @@ import { createPlayer } from './player.js';
 import { createScene } from './scene/scene.js';
 import { doubtsOf, footOf, sentencesOf } from './words.js';
 
-/** ms. */
-const REST = 120;
+/** The hand rests when nothing was moved for so long, ms: above what a change takes, lest what follows delays the next one. */
+const REST = 300;
 
 /**
  * All of a launch that moves: what the page and the desk have in common.
  * @typedef {{
  *   element: HTMLElement, scene: import('./scene/scene.js').Scene, cursor: import('./cursor.js').Cursor, readonly document: import('./document.js').LaunchDocument,
- *   show(doc: import('./document.js').LaunchDocument): void
+ *   show(doc: import('./document.js').LaunchDocument): void, onRest(listener: () => void): void
  * }} View
  */
 
@@ -46,11 +46,14 @@ export function createView(first, ...under) {
     board.showMore(doc);
     answers.point();
     said.replaceChildren(sentencesOf(doc));
+    resters.forEach((listener) => listener());
     told.replaceChildren(...[doubtsOf(doc), figuresOf(doc), footOf(doc)].flatMap((part) => part ?? []));
   }
 
   // While a setting is dragged the drawing keeps up at once; what is read follows when the hand rests.
   let resting = 0;
+  /** @type {(() => void)[]} */
+  const resters = [];
   board.show(doc);
   tell();
   return {
@@ -71,6 +74,9 @@ export function createView(first, ...under) {
       board.show(doc);
       clearTimeout(resting);
       resting = setTimeout(tell, REST);
+    },
+    onRest(listener) {
+      resters.push(listener);
     },
   };
 }

@@ -5,6 +5,7 @@ using LaunchSim.Dynamics;
 using LaunchSim.Geometry;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Vehicle;
+using LaunchSim.Web.Documents;
 using LaunchSim.Web.Lesson.Prose;
 
 namespace LaunchSim.Web.Lesson;
@@ -127,8 +128,8 @@ internal static class LessonDocument
             json.WriteNumber("wheelbase", check.Wheelbase);
             json.WriteNumber("thrust", check.Thrust);
             json.WriteStartObject("engine");
-            Number(json, "ahead", line.InstantCentreAhead);
-            Number(json, "up", line.InstantCentreUp);
+            json.Number("ahead", line.InstantCentreAhead);
+            json.Number("up", line.InstantCentreUp);
             json.WriteNumber("percent", line.Percent);
             json.WriteNumber("transfer", statics.Transfer);
             json.WriteNumber("barsPush", statics.BarsPush);
@@ -138,18 +139,6 @@ internal static class LessonDocument
         }
 
         json.WriteEndArray();
-    }
-
-    private static void Number(Utf8JsonWriter json, string name, double value)
-    {
-        if (double.IsFinite(value))
-        {
-            json.WriteNumber(name, value);
-        }
-        else
-        {
-            json.WriteNull(name);
-        }
     }
 
     private static void Bars(Utf8JsonWriter json, FourLink bars)

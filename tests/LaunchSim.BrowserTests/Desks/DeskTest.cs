@@ -65,7 +65,7 @@ public abstract class DeskTest(Browser browser, ITestOutputHelper output) : Brow
     protected static async Task<string> Figure(IPage page, string key)
     {
         // What is read follows when the hand rests.
-        await page.WaitForTimeoutAsync(250);
+        await page.WaitForTimeoutAsync(500);
         return await page.Locator($"[data-figure={key}] td").First.TextContentAsync() ?? "";
     }
 

@@ -49,6 +49,8 @@ let offered = [];
 let present = null;
 /** @type {{ edits: import('./set-up.js').Edit[], launch: Launch | null } | null} */
 let pinned = null;
+/** @type {any} The last answer that was drawn. */
+let answer = {};
 /** @type {any} */
 let waiting = null;
 let version = 0, asked = 0, pinAsked = 0;
@@ -152,7 +154,7 @@ function show() {
   }
 
   present = decode(message.document);
-  compared.show(message);
+  answer = message;
   draw();
   shown(message.number);
 }
@@ -219,6 +221,8 @@ function draw() {
     view = createView(doc, controls.element, compared.element, studies.element);
     holes = createHoles(view.scene, setUp);
     host.append(view.element);
+    view.onRest(() => compared.show(answer));
+    compared.show(answer);
   }
 
   holes?.show(offered, launch.car);

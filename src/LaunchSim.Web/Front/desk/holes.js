@@ -77,6 +77,17 @@ export function createHoles(scene, setUp) {
      * @param {import('../document.js').Car} car
      */
     show(controls, car) {
+      // The same holes, perhaps elsewhere: those that are there are moved, and what has the focus keeps it.
+      const next = controls.filter((control) => control.kind === 'holes').flatMap((control) => car.holes.filter((hole) => `${hole.bracket}.use` === control.path).map((hole) => ({ control, hole })));
+      if (next.length === holes.length && next.every(({ control, hole }, i) => control === holes[i].control && hole.name === holes[i].name)) {
+        next.forEach(({ hole }, i) => {
+          holes[i].hole = hole;
+        });
+        mark();
+        place();
+        return;
+      }
+
       const focused = holes.find(({ group }) => group === document.activeElement);
       const made = controls.filter((control) => control.kind === 'holes').flatMap((control) => {
         const found = car.holes.filter((hole) => `${hole.bracket}.use` === control.path);

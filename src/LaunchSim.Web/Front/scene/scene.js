@@ -38,8 +38,11 @@ export function createScene(first, cursor) {
   const listeners = [];
   drawing.append(...parts.elements);
 
+  // Asked for again it would lay out the whole page, which every change of a setting has just touched.
+  let width = 800;
+
   function fit() {
-    window = windowOf(doc.launches, view, Math.max(240, element.clientWidth || 800));
+    window = windowOf(doc.launches, view, Math.max(240, width));
     drawing.setAttribute('viewBox', `0 0 ${window.width} ${window.height}`);
     drawing.setAttribute('width', String(window.width));
     drawing.setAttribute('height', String(window.height));
@@ -61,7 +64,10 @@ export function createScene(first, cursor) {
   }
 
   cursor.subscribe(draw);
-  new ResizeObserver(fit).observe(element);
+  new ResizeObserver(() => {
+    width = element.clientWidth || width;
+    fit();
+  }).observe(element);
   describe();
   return {
     element,
