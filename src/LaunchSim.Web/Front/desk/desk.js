@@ -105,9 +105,9 @@ function take(message) {
 
   switch (message.tell) {
     case 'launch':
-      // The newest that has come is drawn with the next frame; what came before it is not.
+      // The newest that has come by then is drawn; what came before it is not. A frame is not waited for: drawing comes before it.
       if (waiting === null) {
-        requestAnimationFrame(show);
+        setTimeout(show);
       }
 
       waiting = message;
