@@ -3,6 +3,7 @@ using ArchUnitNET.xUnit;
 using LaunchSim.Charts;
 using LaunchSim.Integration;
 using LaunchSim.Launch;
+using LaunchSim.Passes.Measured;
 using LaunchSim.Reports;
 using LaunchSim.Scenarios;
 using LaunchSim.Studies.Grids;
@@ -14,7 +15,7 @@ namespace LaunchSim.Cli.Tests;
 public class ReferenceTests
 {
     private static readonly System.Reflection.Assembly[] OneWay =
-        [typeof(App).Assembly, typeof(DeskServer).Assembly, typeof(SetUpGrid).Assembly, typeof(Picture).Assembly, typeof(LaunchOutcome).Assembly, typeof(Scenario).Assembly, typeof(StandingCar).Assembly, typeof(Integrator<>).Assembly];
+        [typeof(App).Assembly, typeof(DeskServer).Assembly, typeof(MeasuredQuantity).Assembly, typeof(SetUpGrid).Assembly, typeof(Picture).Assembly, typeof(LaunchOutcome).Assembly, typeof(Scenario).Assembly, typeof(StandingCar).Assembly, typeof(Integrator<>).Assembly];
 
     private static readonly ArchUnitNET.Domain.Architecture Solution = new ArchLoader().LoadAssemblies(OneWay).Build();
 

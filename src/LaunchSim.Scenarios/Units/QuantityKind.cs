@@ -39,6 +39,9 @@ public sealed record QuantityKind
     /// <summary>A speed, m/s.</summary>
     public static QuantityKind Speed { get; } = new("a speed", Dimension.Of(length: 1, time: -1), "in/s", "ft/s", "mph", "mm/s", "m/s");
 
+    /// <summary>An acceleration, m/s².</summary>
+    public static QuantityKind Acceleration { get; } = new("an acceleration", Dimension.Of(length: 1, time: -2), "g", "ft/s²", "m/s²");
+
     /// <summary>An angular speed, rad/s.</summary>
     public static QuantityKind AngularSpeed { get; } = new("a turning speed", Dimension.Of(time: -1, angle: 1), "rpm", "rad/s");
 
@@ -83,7 +86,7 @@ public sealed record QuantityKind
     /// <summary>Every kind, the bare number first.</summary>
     public static IReadOnlyList<QuantityKind> All { get; } =
     [
-        Number, Length, Area, Mass, Force, Time, Angle, Speed, AngularSpeed, Inertia, Density, Rate, Damping, Pressure, Torque,
+        Number, Length, Area, Mass, Force, Time, Angle, Speed, Acceleration, AngularSpeed, Inertia, Density, Rate, Damping, Pressure, Torque,
         TorsionalRate, TorsionalDamping, RatePerPressure, TorsionalRatePerPressure, PerPressure, CapacityFactor,
     ];
 

@@ -1,0 +1,21 @@
+using LaunchSim.Dynamics;
+using LaunchSim.Launch;
+using LaunchSim.Scenarios.Units;
+
+namespace LaunchSim.Passes.Measured;
+
+/// <summary>Something of a launch that a logger or a camera measures, and what the prediction has in its place.</summary>
+/// <param name="Key">Its name in mapping files and tables, such as <c>rear_ride_height</c>.</param>
+/// <param name="Words">What it is called in a sentence.</param>
+/// <param name="Kind">What kind of quantity it is.</param>
+/// <param name="Noise">One standard deviation of what such a channel usually adds to the truth, SI; common practice, no source.</param>
+/// <param name="HasFreeZero">Whether where its zero lies is of no account, only how it changes: a height, a travel.</param>
+/// <param name="Driveline">Whether the number has to be turned by a ratio first, because it is taken before the axle's gears.</param>
+/// <param name="Predicted">Reads it off the predicted launch.</param>
+public sealed record MeasuredQuantity(
+    string Key, string Words, QuantityKind Kind, double Noise, bool HasFreeZero, bool Driveline, MeasuredReader Predicted);
+
+/// <summary>Reads one measured quantity off an observation.</summary>
+/// <param name="seen">The observation.</param>
+/// <param name="car">The standing car.</param>
+public delegate double MeasuredReader(in Observation seen, StandingCar car);
