@@ -26,6 +26,8 @@ internal static class CommandRegister
             NextCommand.Create(session),
             DoubtCommand.Create(session),
             MergeCommand.Create(session),
+            FitCommand.Create(session),
+            AfterCommand.Create(session),
             ServeCommand.Create(session),
             SchemaCommand.Create(session),
             CompletionCommand.Create(session),
