@@ -26,6 +26,8 @@ internal static class CommandRegister
             NextCommand.Create(session),
             DoubtCommand.Create(session),
             MergeCommand.Create(session),
+            ColumnsCommand.Create(session),
+            PassCommand.Create(session),
             ServeCommand.Create(session),
             SchemaCommand.Create(session),
             CompletionCommand.Create(session),

@@ -1,5 +1,6 @@
 using LaunchSim.Dynamics;
 using LaunchSim.Launch;
+using LaunchSim.Scenarios.Recorded;
 using LaunchSim.Scenarios.Units;
 
 namespace LaunchSim.Passes.Measured;
@@ -13,7 +14,17 @@ namespace LaunchSim.Passes.Measured;
 /// <param name="Driveline">Whether the number has to be turned by a ratio first, because it is taken before the axle's gears.</param>
 /// <param name="Predicted">Reads it off the predicted launch.</param>
 public sealed record MeasuredQuantity(
-    string Key, string Words, QuantityKind Kind, double Noise, bool HasFreeZero, bool Driveline, MeasuredReader Predicted);
+    string Key, string Words, QuantityKind Kind, double Noise, bool HasFreeZero, bool Driveline, MeasuredReader Predicted)
+{
+    /// <summary>Whether it is a wheel's turning, which a logger may give as a speed over the ground.</summary>
+    public bool Rolls { get; init; }
+
+    /// <summary>Whether it is a turning of the rear axle or its shaft, by which the release is found before all others.</summary>
+    public bool TellsRelease { get; init; }
+
+    /// <summary>What a mapping has to know of it.</summary>
+    public RecordedQuantity Recorded => new(Key, Words, Kind) { Driveline = Driveline, Rolls = Rolls };
+}
 
 /// <summary>Reads one measured quantity off an observation.</summary>
 /// <param name="seen">The observation.</param>

@@ -17,7 +17,7 @@ internal static class JsonSchemaWriter
     {
         JsonObject schema = Whole();
         var definitions = (JsonObject)schema["$defs"]!;
-        foreach (QuantityKind kind in QuantityKind.All.Where(kind => kind != QuantityKind.Number))
+        foreach (QuantityKind kind in QuantityKind.All.Where(kind => kind != QuantityKind.Number && kind != QuantityKind.Frequency))
         {
             definitions[OtherThan + Name(kind)] = new JsonObject { ["pattern"] = Patterns.OtherThan(kind) };
             definitions[Name(kind)] = Of(kind, "quantity", "One number");
