@@ -20,7 +20,7 @@ internal static class LogFiles
     [
         ("Front RH", "in", Inch, 3, new(Quantity("front_ride_height"), 8e-4, 0.1427)),
         ("Rear RH", "in", Inch, 3, new(Quantity("rear_ride_height"), 8e-4, 0.1689)),
-        ("Driveshaft", "rpm", Rpm / Ratio, 0, new(Quantity("wheel_speed"), 0.25, 0)),
+        ("Driveshaft", "rpm", Rpm / Ratio, 0, new(Quantity("driveshaft_speed"), 0.25, 0)),
         ("Accel X", "g", Gravity, 3, new(Quantity("acceleration"), 0.35, 0.02 * Gravity)),
     ];
 

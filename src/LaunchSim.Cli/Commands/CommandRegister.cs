@@ -26,6 +26,8 @@ internal static class CommandRegister
             NextCommand.Create(session),
             DoubtCommand.Create(session),
             MergeCommand.Create(session),
+            ColumnsCommand.Create(session),
+            PassCommand.Create(session),
             FitCommand.Create(session),
             AfterCommand.Create(session),
             ServeCommand.Create(session),

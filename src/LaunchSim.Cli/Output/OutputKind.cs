@@ -36,6 +36,9 @@ internal sealed record OutputKind(string Name, string Extension, string Begins, 
     /// <summary>The table of what could be changed next.</summary>
     public static OutputKind Changes { get; } = new("a table of changes", ".csv", "change,steps,minutes,");
 
+    /// <summary>Measured values beside the predicted ones.</summary>
+    public static OutputKind MeasuredRows { get; } = new("a table of a pass", ".csv", "quantity,source,time_s,");
+
     /// <summary>A picture of pixels.</summary>
     public static OutputKind Png { get; } = new("a picture", ".png", "\u0089PNG", "Software\0LaunchSim");
 

@@ -1,5 +1,6 @@
 using LaunchSim.Dynamics;
 using LaunchSim.Launch;
+using LaunchSim.Scenarios.Recorded;
 using LaunchSim.Scenarios.Units;
 
 namespace LaunchSim.Passes.Measured;
@@ -17,6 +18,15 @@ public sealed record MeasuredQuantity(
 {
     /// <summary>Whether it is 0 while the car stands; an engine runs.</summary>
     public bool StandsAtZero { get; init; } = true;
+
+    /// <summary>Whether it is a wheel's turning, which a logger may give as a speed over the ground.</summary>
+    public bool Rolls { get; init; }
+
+    /// <summary>Whether it is a turning of the rear axle or its shaft, by which the release is found before all others.</summary>
+    public bool TellsRelease { get; init; }
+
+    /// <summary>What a mapping has to know of it.</summary>
+    public RecordedQuantity Recorded => new(Key, Words, Kind) { Driveline = Driveline, Rolls = Rolls };
 }
 
 /// <summary>Reads one measured quantity off an observation.</summary>

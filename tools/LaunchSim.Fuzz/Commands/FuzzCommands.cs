@@ -138,6 +138,23 @@ internal static class FuzzCommands
         {
             Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["part.csv", "none.csv", "no/folder/part.csv"])),
         },
+        new("columns", 1, _ => 0,
+            new FuzzOption("--out", 0.5, draft => OptionValues.NewFile(draft, ".yaml"), draft => OptionValues.OddFile(draft, ".yaml")))
+        {
+            Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["log.csv", "none.csv", "no/folder/log.csv"])),
+        },
+        new("pass", 1, _ => 1,
+            new("--mapping", 0.5, draft => OptionValues.NewFile(draft, ".yaml"), draft => OptionValues.OddFile(draft, ".yaml")),
+            Json,
+            Csv,
+            Picture(0.05),
+            Charts(0.02),
+            Format,
+            Units,
+            OptionValues.Set)
+        {
+            Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["log.csv", "none.csv", "marks.yaml"])),
+        },
         new("measure", 1, _ => 0,
             Linkage,
             Units,
