@@ -31,6 +31,12 @@ public static class ScenarioSchema
     /// <summary>The reference page in Markdown: the notation, then every key with its unit and how to measure it.</summary>
     public static string ToReference() => ReferenceWriter.Write();
 
+    /// <summary>The JSON Schema of pass files as indented text that ends in a line feed.</summary>
+    public static string PassToJsonText() => JsonSchemaWriter.WritePass().ToJsonString(Indented) + "\n";
+
+    /// <summary>The reference page of pass files in Markdown.</summary>
+    public static string PassToReference() => ReferenceWriter.WritePass();
+
     private static IEnumerable<NamedPath> Named(KeyValuePair<string, SchemaKey> known)
     {
         (string path, SchemaKey key) = (known.Key.Replace("[]", "[0]", StringComparison.Ordinal), known.Value);

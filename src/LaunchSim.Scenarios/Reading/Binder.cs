@@ -198,6 +198,8 @@ internal sealed class Binder
 
         string allowed = string.Join(", ", active.Select(key => key.Name));
         string mend = path.Length == 0 && section == ScenarioKeys.Whole && StudyKeys.Study.Keys.Any(key => key.Name == name) ? "this looks like a study file: sweep, best, next and doubt read those; here name its scenario"
+            : path.Length == 0 && section == ScenarioKeys.Whole && PassKeys.Pass.Keys.Any(key => key.Name == name) ? "this looks like a pass file: pass, after, fit and season read those; here name its car"
+            : path.Length == 0 && section == PassKeys.Pass && Paths.ScenarioPath.Resolve(name, out _) is not null ? $"write what differed from the car's file under changed, as in changed: {{{name}: value}}"
             : section.Forms.FirstOrDefault(form => form.Section.All().Any(key => key.Name == name)) is { } form ? $"it belongs to {(section.Selector is null ? "" : $"{section.Selector}: ")}{form.Name}"
             : Nearest.To(name, active.Select(key => key.Name)) is { } near ? $"did you mean `{near}`?"
             : ElsewhereThan(at, name) is { } other ? $"`{name}` is known as {other}"
@@ -272,7 +274,7 @@ internal sealed class Binder
                 BindList(item, node, path);
                 break;
             case ChoicesKind or ChangeKind:
-                // Read last, when everything that a choice may name is known.
+                // Read last, when everything that a path may name is known.
                 break;
             default:
                 if (new ValueBinder(_values, _findings).Bind(key, node, path, parent) is { } bound)
@@ -344,6 +346,8 @@ internal sealed class Binder
         RowKind row => $"several numbers, {(row.Quantity == QuantityKind.Number ? "bare" : row.Quantity.Name)}",
         PointKind point => point.Holes ? "`ahead up unit`, or {holes: {NAME: point, …}, use: NAME}" : "`ahead up unit`",
         WordKind word => string.Join(" or ", word.Words),
+        MomentKind moment => $"a time, `frame N`{(moment.Never ? ", `before …`, `after …` or `never`" : ", `before …` or `after …`")}",
+        DateKind => "a day, with the time of day or without",
         SectionKind section => string.Join(", ", section.Section.All().Select(inner => inner.Name).Distinct()),
         _ => "",
     };

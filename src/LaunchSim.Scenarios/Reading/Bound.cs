@@ -23,6 +23,9 @@ internal sealed class Bound(string path, SchemaKey key, Node node)
 
     public string Text { get; init; } = "";
 
+    /// <summary>When something was seen, for a moment.</summary>
+    public MomentText? Moment { get; init; }
+
     /// <summary>Holes by name in the order of the file, for a bracket.</summary>
     public IReadOnlyList<KeyValuePair<string, Bound>>? Holes { get; init; }
 

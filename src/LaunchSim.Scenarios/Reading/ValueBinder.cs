@@ -15,6 +15,8 @@ internal sealed class ValueBinder(BoundValues values, Findings findings)
         ClicksKind clicks => Clicks(key, clicks, node, path, parent),
         WordKind word => Word(key, word, node, path),
         TextKind => Text(key, node, path),
+        MomentKind moment => Moment(key, moment, node, path),
+        DateKind => Date(key, node, path),
         _ => throw new InvalidOperationException($"No binding for {key.Kind}."),
     };
 
@@ -79,7 +81,7 @@ internal sealed class ValueBinder(BoundValues values, Findings findings)
 
     private Bound? Row(SchemaKey key, RowKind row, Node node, string path, string parent)
     {
-        Quantity? quantity = RowOf(key, row.Quantity, row.Limits, node, path, key.Example);
+        Quantity? quantity = RowOf(key, row.Quantity, row.Limits, node, path, key.Example, row.Doubted);
         if (quantity is null)
         {
             return null;
@@ -104,7 +106,7 @@ internal sealed class ValueBinder(BoundValues values, Findings findings)
         return SameLength(quantity, row.Against, scalar, path, parent) ? new Bound(path, key, node) { Quantity = quantity } : null;
     }
 
-    private Quantity? RowOf(SchemaKey key, QuantityKind kind, Limits range, Node node, string path, string example)
+    private Quantity? RowOf(SchemaKey key, QuantityKind kind, Limits range, Node node, string path, string example, bool doubted = false)
     {
         Quantity? quantity = Read(key, kind, node, path, example);
         if (quantity is null || node is not ScalarNode scalar || !InRange(quantity, range, kind, scalar, path))
@@ -113,7 +115,7 @@ internal sealed class ValueBinder(BoundValues values, Findings findings)
         }
 
         // A single number of a list that holds only one is no table's number: it may have its own doubt.
-        for (int i = 0; i < quantity.Count; i++)
+        for (int i = 0; i < quantity.Count && !doubted; i++)
         {
             if (quantity.SiDoubt(i) is not null && quantity.Count > 1)
             {
@@ -309,6 +311,34 @@ internal sealed class ValueBinder(BoundValues values, Findings findings)
 
         string near = node is ScalarNode text && Nearest.To(text.Text.Trim(), word.Words) is { } nearest ? $"did you mean `{nearest}`?" : $"write {key.Name}: {word.Words[0]}";
         findings.Error(node.Place, path, $"{Binder.Describe(node)}, which is none of the words", Binder.Allowed(key), near);
+        return null;
+    }
+
+    private Bound? Moment(SchemaKey key, MomentKind kind, Node node, string path)
+    {
+        if (node is not ScalarNode scalar)
+        {
+            findings.Error(node.Place, path, $"{Binder.Describe(node)} where a time or a frame is due", Binder.Allowed(key), $"write {key.Name}: {key.Example}");
+            return null;
+        }
+
+        if (MomentText.Read(scalar, kind.Never, out QuantityProblem? problem) is { } moment)
+        {
+            return new Bound(path, key, node) { Moment = moment };
+        }
+
+        findings.Error(scalar.PlaceOf(problem!.At), path, problem.Found, Binder.Allowed(key), problem.Mend);
+        return null;
+    }
+
+    private Bound? Date(SchemaKey key, Node node, string path)
+    {
+        if (node is ScalarNode scalar && DateText.TryRead(scalar.Text, out _))
+        {
+            return new Bound(path, key, node) { Text = scalar.Text.Trim() };
+        }
+
+        findings.Error(node.Place, path, $"{Binder.Describe(node)} where a day is due", Binder.Allowed(key), $"year, month and day with hyphens, as in {key.Name}: {key.Example}");
         return null;
     }
 

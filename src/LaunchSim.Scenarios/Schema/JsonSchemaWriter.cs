@@ -13,9 +13,27 @@ internal static class JsonSchemaWriter
     private const string OtherThan = "other_than_";
     private const string RowOf = "row_of_";
 
-    public static JsonObject Write()
+    /// <summary>The schema of scenarios.</summary>
+    public static JsonObject Write() => WithKinds(Whole());
+
+    /// <summary>The schema of pass files.</summary>
+    public static JsonObject WritePass()
     {
-        JsonObject schema = Whole();
+        JsonObject schema = Object(PassKeys.Pass);
+        schema["$schema"] = "https://json-schema.org/draft/2020-12/schema";
+        schema["title"] = "LaunchSim pass";
+        schema["description"] = "One pass of a car: how it was set, and what was seen and logged.";
+        var definitions = (JsonObject)Whole()["$defs"]!.DeepClone();
+        definitions["moment"] = Texts(false, Patterns.Moment(true));
+        definitions["happened"] = Texts(false, Patterns.Moment(false));
+        definitions["day"] = Texts(false, Patterns.Day);
+        definitions["doubtedRow"] = Texts(false, Patterns.DoubtedRow);
+        schema["$defs"] = definitions;
+        return WithKinds(schema);
+    }
+
+    private static JsonObject WithKinds(JsonObject schema)
+    {
         var definitions = (JsonObject)schema["$defs"]!;
         foreach (QuantityKind kind in QuantityKind.All.Where(kind => kind != QuantityKind.Number))
         {
@@ -205,7 +223,10 @@ internal static class JsonSchemaWriter
     private static JsonObject Value(KeyKind kind) => kind switch
     {
         NumberKind { Quantity: var quantity, Limits: var limits } => quantity == QuantityKind.Number ? Limited(Ref("number"), limits) : Ref(Name(quantity)),
+        RowKind { Doubted: true } row => new JsonObject { ["allOf"] = new JsonArray(Ref("doubtedRow"), new JsonObject { ["not"] = Ref(OtherThan + Name(row.Quantity)) }) },
         RowKind row => Row(row.Quantity),
+        MomentKind moment => Ref(moment.Never ? "moment" : "happened"),
+        DateKind => Ref("day"),
         PointKind point => Ref(point.Holes ? "pointOrHoles" : "point"),
         ClicksKind clicks => new JsonObject
         {

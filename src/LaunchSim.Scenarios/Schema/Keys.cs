@@ -23,6 +23,12 @@ internal static class Keys
     public static SchemaKey Word(string name, string what, Need need, string? leftOut, params string[] words) =>
         new(name, new WordKind(words), need, what, "", words[0], leftOut);
 
+    public static SchemaKey Moment(string name, string example, string what, string measure, bool never) =>
+        new(name, new MomentKind(never), Need.Optional, what, measure, example, "not seen");
+
+    public static SchemaKey Date(string name, string example, string what, string? leftOut) =>
+        new(name, new DateKind(), leftOut is null ? Need.Geometry : Need.Optional, what, "", example, leftOut);
+
     public static SchemaKey Part(string name, string what, Section section, Need need = Need.Run, string? leftOut = null) =>
         new(name, new SectionKind(section), need, what, "", "", leftOut);
 }

@@ -33,6 +33,23 @@ internal static class Patterns
     /// <summary>A point: two numbers, then one unit.</summary>
     public static string Point { get; } = $@"^\s*{Number}{Doubt}{Next}{Number}{Doubt}\s*{Unit}\s*$";
 
+    /// <summary>Several numbers, each with a ± or without, then one unit.</summary>
+    public static string DoubtedRow { get; } = $@"^\s*{Number}{Doubt}(?:{Next}{Number}{Doubt})*\s*{Unit}{RowDoubt}\s*$";
+
+    /// <summary>A day, with the time of day or without.</summary>
+    public static string Day { get; } = @"^\s*\d{4}-\d{2}-\d{2}(?:[ T]\d{1,2}:\d{2}(?::\d{2})?)?\s*$";
+
+    /// <summary>When something was seen.</summary>
+    /// <param name="never">Whether it may never have happened.</param>
+    public static string Moment(bool never)
+    {
+        string ever = $@"(?:(?:{Any("before")}|{Any("after")})\s+)?(?:{Any("frame")}\s+{Number}{Doubt}|{Number}{Doubt}\s*{Unit})";
+        return $@"^\s*(?:{ever}{(never ? "|" + Any("never") : "")})\s*$";
+    }
+
+    // A word in capital or small letters.
+    private static string Any(string word) => string.Concat(word.Select(letter => $"[{char.ToUpperInvariant(letter)}{letter}]"));
+
     /// <summary>A click. A key of the schema itself, where some validators stumble over a slash.</summary>
     public static string Click { get; } = $@"^\s*{Number}\s*$".Replace("/", @"\x2F", StringComparison.Ordinal);
 

@@ -26,6 +26,14 @@ internal static class ReferenceWriter
         return page.Append(ReferenceText.Closing).ToString();
     }
 
+    /// <summary>The page of the pass file.</summary>
+    public static string WritePass()
+    {
+        var page = new StringBuilder(PassReferenceText.Opening);
+        Section(page, PassKeys.Pass, "", "");
+        return page.ToString();
+    }
+
     private static void Section(StringBuilder page, Section section, string within, string when)
     {
         foreach (SchemaKey key in section.Keys)
@@ -86,6 +94,10 @@ internal static class ReferenceWriter
         ClicksKind => "for each click a row with one force for each of `speed`",
         WordKind word => string.Join(" or ", word.Words.Select(text => $"`{text}`")),
         TextKind => "text",
+        MomentKind { Never: true } => "a time, a frame, a bound, or `never`",
+        MomentKind => "a time, a frame, or a bound",
+        DateKind => "a day, with the time of day or without",
+        ChangeKind => "`path: value` lines",
         _ => "",
     };
 

@@ -18,6 +18,14 @@ public class GeneratedFilesTests
         Same(Path.Combine(Files.Root, "docs", "scenario.md"), ScenarioSchema.ToReference());
 
     [Fact]
+    public void PassSchema_Committed_EqualsTheGenerated() =>
+        Same(Path.Combine(Files.Root, "docs", "pass.schema.json"), ScenarioSchema.PassToJsonText());
+
+    [Fact]
+    public void PassReference_Committed_EqualsTheGenerated() =>
+        Same(Path.Combine(Files.Root, "docs", "pass-file.md"), ScenarioSchema.PassToReference());
+
+    [Fact]
     public void TypicalValues_Committed_EqualTheRegister()
     {
         Scenario door = new ScenarioReader().Read(Files.DoorCar).Scenario!, clutch = new ScenarioReader().Read(Path.Combine(Files.Root, "scenarios", "clutch-car.yaml")).Scenario!;
