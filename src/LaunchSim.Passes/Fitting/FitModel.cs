@@ -17,7 +17,9 @@ public sealed class FitModel
 
     // Beyond the last that was measured: for clocks that run late.
     private const double Margin = 0.05;
-    private const double LongestSpan = 1.5;
+
+    // A prediction that is late by as much still comes to the beam, s.
+    private const double BeyondBeam = 0.75;
 
     private readonly PassModel[] _passes;
     private readonly ConcurrentBag<FitWorkspace> _free = [];
@@ -117,15 +119,18 @@ public sealed class FitModel
         return edits;
     }
 
-    /// <summary>How long a pass is run for, and what is timed on the way.</summary>
+    /// <summary>How long a pass is run for: for what was seen, and for what of its logs counts.</summary>
     internal static RunSettings Settings(FitPass pass)
     {
-        RunSettings own = pass.SetUp.Run;
+        RunSettings own = pass.Run;
         double measured = pass.Logs.SelectMany(log => log.Series).Where(series => series.Times.Count > 0).Select(series => series.Times[^1]).DefaultIfEmpty(0).Max();
-        double seen = SeenResiduals.LastTime(pass.Seen);
-        double marks = pass.Seen.Marks.Count > 0 ? RunSettings.LongestDuration : 0;
-        double duration = Math.Min(Math.Max(Math.Max(Math.Min(measured, LongestSpan) + Margin, seen + Margin), marks), RunSettings.LongestDuration);
-        return own with { Duration = duration, Marks = [.. pass.Seen.Marks.Select(mark => mark.Place)], Tolerance = Tolerance };
+        double needed = Math.Min(measured, PassModel.To) + Margin;
+        double seen = pass.Seen.Marks.Count == 0 && !pass.Seen.Moments().Any() ? 0
+            : own.Duration ?? (pass.Seen.Marks.Select(mark => mark.Time).DefaultIfEmpty(0).Max() + BeyondBeam);
+
+        // What nobody looked at need not be run.
+        double duration = Math.Max(needed, seen);
+        return own with { Duration = duration, Tolerance = Tolerance };
     }
 }
 

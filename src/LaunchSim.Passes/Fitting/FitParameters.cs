@@ -1,5 +1,6 @@
 using LaunchSim.Scenarios;
 using LaunchSim.Scenarios.Doubtful;
+using LaunchSim.Scenarios.Paths;
 
 namespace LaunchSim.Passes.Fitting;
 

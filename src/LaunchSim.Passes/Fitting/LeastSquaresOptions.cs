@@ -12,6 +12,9 @@ public sealed record LeastSquaresOptions
     /// <summary>What a residual costs.</summary>
     public RobustLoss Loss { get; init; } = RobustLoss.None;
 
+    /// <summary>The first residual that the loss holds for; those before it, such as a prior's, cost their square.</summary>
+    public int LossFrom { get; init; }
+
     /// <summary>Where to start from besides the first start. Each is followed to its end; the lowest end is the result.</summary>
     public IReadOnlyList<double[]> Starts { get; init; } = [];
 

@@ -8,7 +8,7 @@ namespace LaunchSim.Passes.Fitting;
 internal sealed class PassModel
 {
     // A launch is over long before; what comes later says nothing of how the car left.
-    private const double From = -0.1, To = 1.2;
+    public const double From = -0.1, To = 1.2;
 
     private readonly SeenResiduals _seen;
 
@@ -37,8 +37,7 @@ internal sealed class PassModel
     public static PassModel Of(FitPass pass, IReadOnlyList<FitParameter> parameters)
     {
         RunSettings settings = FitModel.Settings(pass);
-        double end = Math.Min(To, settings.Duration!.Value - 0.02);
-        LogModel[] logs = [.. pass.Logs.Select(log => new LogModel(log, [.. log.Series.Select(series => FitChannel.Of(series, From, end)).Where(channel => channel.Count > 0)]))];
+        LogModel[] logs = [.. pass.Logs.Select(log => new LogModel(log, [.. log.Series.Select(series => FitChannel.Of(series, From, To)).Where(channel => channel.Count > 0)]))];
         return new PassModel(pass, [.. parameters.Select(parameter => parameter.In(pass.SetUp))], settings, logs, SeenResiduals.Of(pass.Seen));
     }
 

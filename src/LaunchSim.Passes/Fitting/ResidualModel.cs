@@ -177,8 +177,9 @@ internal sealed class ResidualModel : IObjectiveModel
             sum = 0;
             for (int k = 0; k < residuals.Length; k++)
             {
-                sum += _options.Loss.Cost(residuals[k]);
-                weights[k] = _options.Loss.Weight(residuals[k]);
+                RobustLoss loss = k < _options.LossFrom ? RobustLoss.None : _options.Loss;
+                sum += loss.Cost(residuals[k]);
+                weights[k] = loss.Weight(residuals[k]);
             }
 
             // A sum beyond all numbers is no lower than any other, and not a number would end the minimiser.

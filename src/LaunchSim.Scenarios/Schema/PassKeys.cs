@@ -36,7 +36,7 @@ internal static class PassKeys
         Word("first_up", "Which end is seen to move first; together means within one frame", Need.Optional, "not seen", "front", "rear", "together"),
         Moment("front_moves", "0.12 s", "When the front is seen to move", "First frame in which the front wheel opening has grown by `visible`", true),
         Moment("rear_moves", "frame 131", "When the rear is seen to move", "First frame in which the rear wheel opening has grown by `visible`", true),
-        Moment("rear_open", "frame 170", "When the rear wheel opening is as far open as it gets at first", "First frame in which it does not grow any more", true),
+        Moment("rear_open", "frame 170", "When the rear wheel opening first stands still", "First frame in which it does not grow any more; that it opens further later does not count", true),
         Moment("front_tires_leave", "never", "When the front tyres leave the ground", "First frame with light below them", true),
         Moment("front_tires_land", "0.55 s", "When they land", "First frame without light below them", true),
         Moment("spin_starts", "never", "When the rear tyres begin to spin", "First frame in which they turn faster than the car moves", true),

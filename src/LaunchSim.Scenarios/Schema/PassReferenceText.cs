@@ -52,8 +52,8 @@ internal static class PassReferenceText
         A key that is left out means that nobody looked, which is something else than `never`.
 
         An end is seen to move when it has opened by `visible`, 1/4 in unless the file says otherwise; the prediction is read at
-        the same opening. `rear_open` is the first time at which the rear wheel opening is as wide as it gets before it closes
-        again.
+        the same opening. `rear_open` is when the rear wheel opening first stands still: one frame of a 50 Hz video later, 20 ms, it
+        is not a twentieth wider. That is where the hit ends; later the rear often opens further, and slowly, which does not count.
 
         Times at beams without ± are taken to be right within 2 ms nineteen times in twenty (common practice, no source): the
         slip shows thousandths, and how the car is staged makes the rest. That is no small matter: a rollout of 12 in that
