@@ -26,6 +26,7 @@ internal static class CommandRegister
             NextCommand.Create(session),
             DoubtCommand.Create(session),
             MergeCommand.Create(session),
+            ScalesCommand.Create(session),
             ServeCommand.Create(session),
             SchemaCommand.Create(session),
             CompletionCommand.Create(session),

@@ -138,6 +138,18 @@ internal static class FuzzCommands
         {
             Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["part.csv", "none.csv", "no/folder/part.csv"])),
         },
+        new("scales", 1, _ => 0,
+            Reading("--wheelbase", "105.5 in", "2.7 ±0.01 m"),
+            Reading("--front-radius", "12.6 in", "0.3 m"),
+            Reading("--rear-radius", "13.1 ±1/8 in", "0.31 m"),
+            Reading("--front-scale", "1560 ±3 lb", "700 kgf"),
+            Reading("--rear-scale", "1440 lb", "6500 N"),
+            new("--raised", 0.95, draft => draft.Dice.Pick(["front", "rear"]), draft => draft.Dice.Pick(["", "nose"])),
+            Reading("--height", "30 in", "0.8 ±0.005 m"),
+            Reading("--load", "1600 lb", "7000 N"),
+            new("--into", 0, Odd: draft => OptionValues.OddFile(draft, ".yaml")),
+            Json,
+            Units),
         new("measure", 1, _ => 0,
             Linkage,
             Units,
@@ -179,6 +191,8 @@ internal static class FuzzCommands
         new("--picture", share, draft => OptionValues.File(draft, draft.Dice.Pick([".svg", ".png"])), draft => OptionValues.OddFile(draft, draft.Dice.Pick([".svg", ".png", ".gif"])));
 
     private static FuzzOption Charts(double share) => new("--charts", share, OptionValues.Folder, OptionValues.OddFolder);
+
+    private static FuzzOption Reading(string name, params string[] sound) => new(name, 0.95, draft => draft.Dice.Pick(sound), OptionValues.OddQuantity);
 
     private static FuzzOption Dampers(string name) => new(name, 0.3, draft => draft.Dice.Pick(["soft", "medium", "firm"]), draft => draft.Dice.Pick(["", "hard"]));
 
