@@ -87,7 +87,7 @@ internal static class FitText
         {
             for (int i = 0; i < pass.After.Count; i++)
             {
-                table.Add(i == 0 ? pass.Pass : "", pass.After[i].Words, pass.After[i].SeenText, pass.Before[i].PredictedText, pass.After[i].PredictedText);
+                table.Add(i == 0 ? pass.Pass : "", pass.After[i].Words, pass.After[i].Written, SeenWords.Predicted(pass.Before[i]), SeenWords.Predicted(pass.After[i]));
             }
         }
 

@@ -17,7 +17,9 @@ namespace LaunchSim.Passes.Fitting;
 public static class Fit
 {
     private const double Step = 0.05;
+    private const double LeastStep = 2e-4;
     private const int MostIterations = 40;
+    private const int MostFiner = 3;
     private const int DrawnEach = 12;
 
     // A fit whose data are worse off than this, in squared standard deviations each, may sit in a wrong valley: then it is looked further, about the best so far.
@@ -51,17 +53,18 @@ public static class Fit
             throw new InvalidOperationException("The car of the file does not come to the end of one of the launches.");
         }
 
-        LeastSquaresResult first = Solve(model, model.Residuals, zero, Starts(model, settings, zero, 1, 0, cancellation), settings, cancellation);
+        LeastSquaresResult first = Finer(model, Solve(model, model.Residuals, zero, Starts(model, settings, zero, 1, 0, cancellation), Steps(zero.Length), settings, cancellation), settings, cancellation);
         var sums = first.SumsOfStarts.ToList();
         for (int round = 1; round <= MostRounds && settings.Starts > 1 && first.SumOfSquares > Poor * (model.ResidualCount - model.DataStart); round++)
         {
-            LeastSquaresResult again = Solve(model, model.Residuals, first.Parameters, Starts(model, settings, first.Parameters, Math.Pow(0.5, round), round * DrawnEach * settings.Starts, cancellation), settings, cancellation);
+            LeastSquaresResult again = Solve(model, model.Residuals, first.Parameters, Starts(model, settings, first.Parameters, Math.Pow(0.5, round), round * DrawnEach * settings.Starts, cancellation), Steps(zero.Length), settings, cancellation);
             sums.AddRange(again.SumsOfStarts);
+            again = Finer(model, again, settings, cancellation);
             first = again.SumOfSquares < first.SumOfSquares ? again : first;
         }
 
         Scatter(model, first);
-        LeastSquaresResult joint = Solve(model, model.Residuals, first.Parameters, [], settings, cancellation);
+        LeastSquaresResult joint = Solve(model, model.Residuals, first.Parameters, [], Steps(first), settings, cancellation);
 
         double[] sds = [.. Enumerable.Range(0, model.UnknownCount).Select(i => Math.Sqrt(joint.Covariance[i, i]))];
         bool[] told = [.. sds.Select((sd, i) => i >= model.Parameters.Count || sd < settings.ToldBelow)];
@@ -70,10 +73,8 @@ public static class Fit
     }
 
     private static LeastSquaresResult Solve(
-        FitModel model, ResidualFunction residuals, double[] start, IReadOnlyList<double[]> others, FitSettings settings, CancellationToken cancellation)
+        FitModel model, ResidualFunction residuals, double[] start, IReadOnlyList<double[]> others, double[] steps, FitSettings settings, CancellationToken cancellation)
     {
-        double[] steps = new double[start.Length];
-        Array.Fill(steps, Step);
         return LeastSquares.Solve(residuals, model.ResidualCount - model.UnknownCount + start.Length, start, new LeastSquaresOptions
         {
             Steps = steps,
@@ -85,6 +86,34 @@ public static class Fit
             Threads = settings.Threads,
         }, cancellation);
     }
+
+    /// <summary>Goes on with finer differences where a valley is narrower than the first ones.</summary>
+    private static LeastSquaresResult Finer(FitModel model, LeastSquaresResult from, FitSettings settings, CancellationToken cancellation)
+    {
+        for (int time = 0; time < MostFiner; time++)
+        {
+            LeastSquaresResult finer = Solve(model, model.Residuals, from.Parameters, [], Steps(from), settings, cancellation);
+            bool isDone = finer.Converged && finer.SumOfSquares > from.SumOfSquares - 0.1;
+            from = finer.SumOfSquares <= from.SumOfSquares ? finer : from;
+            if (isDone)
+            {
+                break;
+            }
+        }
+
+        return from;
+    }
+
+    private static double[] Steps(int count)
+    {
+        double[] steps = new double[count];
+        Array.Fill(steps, Step);
+        return steps;
+    }
+
+    // A third of what is still not known of each, so that a difference says what the valley is like; not so fine that the launches' own roughness shows.
+    private static double[] Steps(LeastSquaresResult near) =>
+        [.. near.Parameters.Select((_, i) => Math.Clamp(Math.Sqrt(near.Covariance[i, i]) / 3, LeastStep, Step))];
 
     /// <summary>The most likely of many cars drawn about a point: a tyre that spins or does not makes valleys of its own.</summary>
     private static List<double[]> Starts(FitModel model, FitSettings settings, double[] about, double width, int from, CancellationToken cancellation)
@@ -164,14 +193,14 @@ public static class Fit
             return true;
         }
 
-        double[] start = [.. free.Select(i => joint.Parameters[i])];
+        double[] start = [.. free.Select(i => joint.Parameters[i])], steps = Steps(joint);
         double[] zero = new double[free.Length];
         if (!Residuals(start, new double[model.ResidualCount - model.UnknownCount + free.Length]))
         {
             start = zero;
         }
 
-        return Whole(Solve(model, Residuals, start, [], settings, cancellation).Parameters, free, told.Length);
+        return Whole(Solve(model, Residuals, start, [], [.. free.Select(i => steps[i])], settings, cancellation).Parameters, free, told.Length);
     }
 
     private static double[] Whole(ReadOnlySpan<double> free, int[] places, int count)
