@@ -27,6 +27,7 @@ internal static class CommandRegister
             DoubtCommand.Create(session),
             MergeCommand.Create(session),
             ScalesCommand.Create(session),
+            DamperCommand.Create(session),
             ServeCommand.Create(session),
             SchemaCommand.Create(session),
             CompletionCommand.Create(session),
