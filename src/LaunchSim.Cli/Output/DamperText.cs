@@ -8,6 +8,8 @@ namespace LaunchSim.Cli.Output;
 /// <summary>Damper tables from dyno sheets, in words and tables.</summary>
 internal static class DamperText
 {
+    private static readonly bool[] TwoNumbers = [true, true];
+
     /// <summary>The whole text; the lines to paste come last.</summary>
     /// <param name="table">The tables.</param>
     /// <param name="yaml">The lines to paste.</param>
@@ -16,7 +18,7 @@ internal static class DamperText
     public static string Of(DamperTable table, string yaml, Readout readout, Screen screen)
     {
         Page page = new Page(screen).Heading(Title(table, readout)).Blank().Heading("What was taken out");
-        var gas = new TextTable(false, false, true, true, true).Named("sheet", "click", "gas force", "more with the shaft in", "gas rate");
+        var gas = new TextTable(false, false, true, true, true).Named("sheet", "click", "gas force", "more with the shaft in †", "gas rate †");
         foreach (DamperMeasurement one in table.Measurements)
         {
             gas.Add(
@@ -27,7 +29,7 @@ internal static class DamperText
                 one.GasRate is { } rate ? Rate(rate, readout) : "");
         }
 
-        _ = page.Table(gas, 2);
+        _ = page.Table(gas, 2).Line("† with what of the hysteresis is left at a standstill; the gas force is the mean of both ends of the stroke.");
         foreach (DamperSide side in new[] { table.Extension, table.Compression })
         {
             Side(page, side, readout);
@@ -65,7 +67,7 @@ internal static class DamperText
     {
         Scale speed = readout.ShaftSpeed, force = readout.Force.With(1);
         string reached = side.FastestMeasured > 1.05 * side.Speeds[^1] ? $"; measured up to {speed.Text(side.FastestMeasured)}" : "";
-        var table = new TextTable([true, .. side.Rows.SelectMany(_ => new[] { true, true })]).Named(["speed", .. side.Rows.SelectMany(row => new[] { row.Click is null ? "force" : $"click {Click(row.Click)}", "loop" })]);
+        var table = new TextTable([true, .. side.Rows.SelectMany(_ => TwoNumbers)]).Named(["speed", .. side.Rows.SelectMany(row => new[] { row.Click is null ? "force" : $"click {Click(row.Click)}", "loop" })]);
         for (int i = 0; i < side.Speeds.Count; i++)
         {
             table.Add([speed.Text(side.Speeds[i]), .. side.Rows.SelectMany(row => new[] { force.Text(row.Forces[i]), double.IsNaN(row.Hysteresis[i]) ? "" : force.WithSign(row.Hysteresis[i]) })]);
