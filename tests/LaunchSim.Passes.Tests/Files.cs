@@ -19,8 +19,8 @@ internal static class Files
         Assert.Empty(read.Errors);
         return read.Scenario!;
     }
-    public static string Test(string name) => Path.Combine(Root, "tests", "LaunchSim.Cli.Tests", "Scenarios", name + ".yaml");
 
+    public static string Test(string name) => Path.Combine(Root, "tests", "LaunchSim.Cli.Tests", "Scenarios", name + ".yaml");
 
     private static string FindRoot([CallerFilePath] string here = "")
     {

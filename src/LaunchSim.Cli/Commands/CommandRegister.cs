@@ -30,6 +30,8 @@ internal static class CommandRegister
             PassCommand.Create(session),
             FitCommand.Create(session),
             AfterCommand.Create(session),
+            ScalesCommand.Create(session),
+            DamperCommand.Create(session),
             ServeCommand.Create(session),
             SchemaCommand.Create(session),
             CompletionCommand.Create(session),

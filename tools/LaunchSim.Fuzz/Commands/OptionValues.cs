@@ -30,6 +30,17 @@ internal static class OptionValues
         return InFolder(draft.Named.Count > 1 ? "tables" : "table" + extension);
     }
 
+    /// <summary>A damper dyno's sheet, or something that is none.</summary>
+    public static string DynoSheet(Draft draft)
+    {
+        string rows = string.Concat(Enumerable.Range(0, 80).Select(i => FormattableString.Invariant($"{10 * Math.Sin(i / 6.0):F3},{(200 * Math.Sin(i / 6.0)) - draft.Dice.Between(0, 60):F2}\n")));
+        draft.Add(CaseFile.OfText("dyno.csv", draft.Dice.Pick(["velocity (in/s),force (lb)\n", "v,f\n", "", "Velocity;Force\nin/s;lbf\n", "velocity (in/s),force (lb)\nnan,1\n"]) + rows));
+        return InFolder(draft.Dice.Pick(["dyno.csv", "dyno.csv", "dyno.csv", "none.csv"]));
+    }
+
+    /// <summary>The same for one click.</summary>
+    public static string DynoClick(Draft draft) => draft.Dice.Pick(["0", "6", "12.5"]) + "=" + DynoSheet(draft);
+
     /// <summary>A new file in the case's folder.</summary>
     public static string NewFile(Draft draft, string extension) => InFolder(draft.Dice.Pick(["rows", "other"]) + extension);
 
