@@ -21,7 +21,7 @@ public static class MeasuredQuantities
         new("wheel_speed", "rear wheel speed", QuantityKind.AngularSpeed, 0.3, false, false, (in Observation seen, StandingCar _) => seen.WheelSpeed),
         new("driveshaft_speed", "driveshaft speed", QuantityKind.AngularSpeed, 1, false, true, (in Observation seen, StandingCar _) => seen.WheelSpeed),
         new("front_wheel_speed", "front wheel speed", QuantityKind.AngularSpeed, 0.3, false, false, (in Observation seen, StandingCar _) => seen.FrontWheelSpeed),
-        new("engine_speed", "engine speed", QuantityKind.AngularSpeed, 2, false, false, (in Observation seen, StandingCar _) => seen.EngineSpeed),
+        new("engine_speed", "engine speed", QuantityKind.AngularSpeed, 2, false, false, (in Observation seen, StandingCar _) => seen.EngineSpeed) { StandsAtZero = false },
 
         // A sensor that is fixed to the body turns with it, and feels the weight along its axis once the nose is up.
         new("acceleration", "acceleration", QuantityKind.Acceleration, 0.3, false, false, (in Observation seen, StandingCar _) => (seen.Acceleration * Math.Cos(seen.Pitch)) + (Gravity * Math.Sin(seen.Pitch))),

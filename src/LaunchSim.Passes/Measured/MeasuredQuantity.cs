@@ -13,7 +13,11 @@ namespace LaunchSim.Passes.Measured;
 /// <param name="Driveline">Whether the number has to be turned by a ratio first, because it is taken before the axle's gears.</param>
 /// <param name="Predicted">Reads it off the predicted launch.</param>
 public sealed record MeasuredQuantity(
-    string Key, string Words, QuantityKind Kind, double Noise, bool HasFreeZero, bool Driveline, MeasuredReader Predicted);
+    string Key, string Words, QuantityKind Kind, double Noise, bool HasFreeZero, bool Driveline, MeasuredReader Predicted)
+{
+    /// <summary>Whether it is 0 while the car stands; an engine runs.</summary>
+    public bool StandsAtZero { get; init; } = true;
+}
 
 /// <summary>Reads one measured quantity off an observation.</summary>
 /// <param name="seen">The observation.</param>
