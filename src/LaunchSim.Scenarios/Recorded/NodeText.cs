@@ -15,23 +15,16 @@ internal static class NodeText
 
     private static string Inner(Node node) => node switch
     {
-        ScalarNode scalar => Quoted(scalar.Text),
-        MapNode map => $"{{{string.Join(", ", map.Entries.Select(entry => $"{Quoted(entry.Key.Text)}: {Inner(entry.Value)}"))}}}",
+        ScalarNode scalar => YamlScalar.InBraces(scalar.Text.Trim()),
+        MapNode map => $"{{{string.Join(", ", map.Entries.Select(entry => $"{YamlScalar.InBraces(entry.Key.Text.Trim())}: {Inner(entry.Value)}"))}}}",
         ListNode list => $"[{string.Join(", ", list.Items.Select(Inner))}]",
         _ => throw new InvalidOperationException("A point with parts set apart is never written in a file."),
     };
 
     private static string Sorted(Node node) => node switch
     {
-        MapNode map => $"{{{string.Join(", ", map.Entries.Where(entry => entry.Value is not ScalarNode { Text: "" }).OrderBy(entry => entry.Key.Text, StringComparer.Ordinal).Select(entry => $"{Quoted(entry.Key.Text)}: {Sorted(entry.Value)}"))}}}",
+        MapNode map => $"{{{string.Join(", ", map.Entries.Where(entry => entry.Value is not ScalarNode { Text: "" }).OrderBy(entry => entry.Key.Text, StringComparer.Ordinal).Select(entry => $"{YamlScalar.InBraces(entry.Key.Text.Trim())}: {Sorted(entry.Value)}"))}}}",
         ListNode list => $"[{string.Join(", ", list.Items.Select(Sorted))}]",
         _ => Inner(node),
     };
-
-    // Within braces commas and brackets part what YAML reads.
-    private static string Quoted(string text)
-    {
-        string scalar = YamlScalar.Of(text.Trim());
-        return scalar[0] is '\'' or '"' || scalar.IndexOfAny([',', '{', '}', '[', ']', ':', '#']) < 0 ? scalar : $"'{text.Trim().Replace("'", "''", StringComparison.Ordinal)}'";
-    }
 }

@@ -80,7 +80,7 @@ public sealed class PassReader(ScenarioReader scenarios)
             return Nothing(findings);
         }
 
-        string carFile = Joined(folder, named.Text.Trim());
+        string carFile = FileNames.Seen(folder, named.Text.Trim());
         ReadResult car = scenarios.Read(carFile);
         if (car.Scenario is null && !File.Exists(carFile))
         {
@@ -182,8 +182,8 @@ public sealed class PassReader(ScenarioReader scenarios)
             }
 
             Bound? mapping = values.Find($"logs[{i}].mapping");
-            logs.Add(new PassLog(Joined(folder, file.Text.Trim()), mapping is null ? null : Joined(folder, mapping.Text.Trim()), file.Text.Trim(), string.Create(CultureInfo.InvariantCulture, $"{file.Place.Origin}:{file.Place.Line}:{file.Place.Column}")));
-            foreach (Bound named in new[] { file, mapping }.OfType<Bound>().Where(named => !File.Exists(Joined(folder, named.Text.Trim()))))
+            logs.Add(new PassLog(FileNames.Seen(folder, file.Text.Trim()), mapping is null ? null : FileNames.Seen(folder, mapping.Text.Trim()), file.Text.Trim(), string.Create(CultureInfo.InvariantCulture, $"{file.Place.Origin}:{file.Place.Line}:{file.Place.Column}")));
+            foreach (Bound named in new[] { file, mapping }.OfType<Bound>().Where(named => !File.Exists(FileNames.Seen(folder, named.Text.Trim()))))
             {
                 findings.Warning(named.Place, named.Path, $"no file {Shown.Quoted(named.Text)}", "a file beside the pass file", "what needs the log cannot be done without it");
             }
@@ -199,20 +199,6 @@ public sealed class PassReader(ScenarioReader scenarios)
     ];
 
     private static string? Of(BoundValues values, int index, string key) => values.Find($"corrections[{index}].{key}")?.Text.Trim();
-
-    // One file, one name: `passes/../car.yaml` and `car.yaml` are told as the same.
-    private static string Joined(string folder, string name)
-    {
-        try
-        {
-            string joined = Path.Combine(folder, name);
-            return Path.IsPathRooted(joined) ? Path.GetFullPath(joined) : Path.GetRelativePath(".", joined);
-        }
-        catch (ArgumentException)
-        {
-            return name;
-        }
-    }
 
     private static bool IsNothing(Node node) => node is ScalarNode { Text: "" };
 }

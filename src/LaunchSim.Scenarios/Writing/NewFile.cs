@@ -13,13 +13,14 @@ public static class NewFile
     /// <param name="path">The file, as a whole path.</param>
     /// <param name="text">Its content, which is written as UTF-8.</param>
     /// <param name="cancellation">Asked before it gets its name.</param>
+    /// <param name="temporaryStart">What the temporary name begins with.</param>
     /// <exception cref="IOException">Something is there, or it cannot be written.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written.</exception>
     /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
-    public static void Write(string path, string text, CancellationToken cancellation)
+    public static void Write(string path, string text, CancellationToken cancellation, string temporaryStart = ".launchsim-")
     {
         string temporary = Path.Combine(
-            Path.GetDirectoryName(path) ?? "", string.Create(CultureInfo.InvariantCulture, $".launchsim-{Environment.ProcessId:x}{Random.Shared.Next():x8}.tmp"));
+            Path.GetDirectoryName(path) ?? "", string.Create(CultureInfo.InvariantCulture, $"{temporaryStart}{Environment.ProcessId:x}{Random.Shared.Next():x8}.tmp"));
         bool isMade = false;
         try
         {

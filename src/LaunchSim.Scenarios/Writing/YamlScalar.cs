@@ -11,6 +11,13 @@ internal static class YamlScalar
 
     public static string Of(string text) => IsPlain(text) ? text : text.All(IsPrinted) ? $"'{text.Replace("'", "''", StringComparison.Ordinal)}'" : Escaped(text);
 
+    /// <summary>The same within braces or brackets, where commas and brackets part what YAML reads.</summary>
+    public static string InBraces(string text)
+    {
+        string scalar = Of(text);
+        return scalar.Length > 0 && scalar[0] is '\'' or '"' || text.IndexOfAny([',', '{', '}', '[', ']', ':', '#']) < 0 ? scalar : $"'{text.Replace("'", "''", StringComparison.Ordinal)}'";
+    }
+
     private static bool IsPlain(string text)
     {
         if (text.Length == 0 || text[0] == ' ' || text[^1] is ' ' or ':' || Indicators.Contains(text[0], StringComparison.Ordinal)

@@ -159,9 +159,9 @@ public sealed class SeenPredictionTests(ITestOutputHelper output)
         (LaunchSolution solution, RunSettings settings) = Launch(Files.Scenario("door-car.yaml"));
         var seen = new SeenFacts { RearMoves = new(0.05, 0.01, ""), RearOpen = new(0.09, 0.01, ""), SpinStarts = SeenMoment.Never(), Marks = [new(18.288, 1.5, 0.001, "")] };
         var watch = new Stopwatch();
-        for (int i = 0; i < 300; i++)
+        for (int i = 0; i < 1200; i++)
         {
-            if (i == 100)
+            if (i == 1000)
             {
                 watch.Start();
             }
