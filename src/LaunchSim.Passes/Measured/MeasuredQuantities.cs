@@ -27,8 +27,8 @@ public static class MeasuredQuantities
         new("engine_speed", "engine speed", QuantityKind.AngularSpeed, 2, false, false, (in Observation seen, StandingCar _) => seen.EngineSpeed) { StandsAtZero = false },
 
         // A sensor that is fixed to the body turns with it, and feels the weight along its axis once the nose is up.
-        new("acceleration", "acceleration", QuantityKind.Acceleration, 0.3, false, false, (in Observation seen, StandingCar _) => (seen.Acceleration * Math.Cos(seen.Pitch)) + (Gravity * Math.Sin(seen.Pitch))),
-        new("pitch_rate", "pitch rate, nose up", QuantityKind.AngularSpeed, 0.01, false, false, (in Observation seen, StandingCar _) => seen.PitchRate),
+        new("acceleration", "acceleration", QuantityKind.Acceleration, 0.3, true, false, (in Observation seen, StandingCar _) => (seen.Acceleration * Math.Cos(seen.Pitch)) + (Gravity * Math.Sin(seen.Pitch))),
+        new("pitch_rate", "pitch rate, nose up", QuantityKind.AngularSpeed, 0.01, true, false, (in Observation seen, StandingCar _) => seen.PitchRate),
         new("pitch", "pitch, nose up", QuantityKind.Angle, 2e-3, true, false, (in Observation seen, StandingCar _) => seen.Pitch),
         new("speed", "speed over the ground", QuantityKind.Speed, 0.2, false, false, (in Observation seen, StandingCar _) => seen.Speed),
     ];

@@ -10,7 +10,7 @@ namespace LaunchSim.Passes.Measured;
 /// <param name="Words">What it is called in a sentence.</param>
 /// <param name="Kind">What kind of quantity it is.</param>
 /// <param name="Noise">One standard deviation of what such a channel usually adds to the truth, SI; common practice, no source.</param>
-/// <param name="HasFreeZero">Whether where its zero lies is of no account, only how it changes: a height, a travel.</param>
+/// <param name="HasFreeZero">Whether where its zero lies is of no account, only how it changes: a height, a travel, an acceleration by a sensor that does not sit level.</param>
 /// <param name="Driveline">Whether the number has to be turned by a ratio first, because it is taken before the axle's gears.</param>
 /// <param name="Predicted">Reads it off the predicted launch.</param>
 public sealed record MeasuredQuantity(

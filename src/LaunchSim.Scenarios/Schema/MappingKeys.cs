@@ -64,7 +64,7 @@ internal static class MappingKeys
         Text("column", "Rear RH", "The column's name as it stands in the log, or #3 for the third one", Need.Geometry, null),
         Text("quantity", "rear_ride_height", "What it measures", Need.Geometry, null),
         Optional("scale", QuantityKind.Number, Limits.Positive, "1", "1", "What the column's number is multiplied with before it has the unit", "From a sensor's sheet, as mm for each volt; or the linkage between sensor and what it measures"),
-        Text("zero", "118 mm", "The reading of the standing car, after the scale", Need.Optional, "for heights, travels and angles the mean before the release; for all others 0"),
+        Text("zero", "118 mm", "The reading of the standing car, after the scale", Need.Optional, "for heights, travels, angles, acceleration and pitch rate the mean before the release; for speeds 0"),
         Word("reversed", "Whether it falls where it should rise", Need.Optional, "no", "no", "yes"),
         Optional("ratio", QuantityKind.Number, Limits.Positive, "4.10", "the scenario's final_drive", "Turns of the driveshaft for one of the axle", "Count the teeth, or turn it by hand"),
         Optional("radius", QuantityKind.Length, Limits.Positive, "13.1 in", "the scenario's loaded radius", "Rolling radius, where a wheel's turning is logged as a speed over the ground", "What the logger was set to: its rollout divided by 2π"),

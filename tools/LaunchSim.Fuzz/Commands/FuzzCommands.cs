@@ -154,6 +154,27 @@ internal static class FuzzCommands
             OptionValues.Set)
         {
             Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["log.csv", "none.csv", "marks.yaml"])),
+        },
+        new("fit", 1, _ => 1,
+            new("--free", 0.3, draft => draft.Dice.Pick(["car.cg_height", "rear.tire.grip", "rear.damper.extension.set"]), draft => draft.Dice.Pick(["", "car", "rear.tire.grp", "name"])),
+            new("--starts", 0.5, _ => "1", OptionValues.OddNumber),
+            new("--out", 0.1, draft => OptionValues.NewFile(draft, ".yaml"), draft => OptionValues.OddFile(draft, ".yaml")),
+            Picture(0.05),
+            Json,
+            OptionValues.Set,
+            Units)
+        {
+            Argument = OptionValues.PassFile,
+            IsStudy = true,
+        },
+        new("after", 1, _ => 0,
+            Profile,
+            Json,
+            Units)
+        {
+            Argument = OptionValues.PassFile,
+            IsStudy = true,
+        },
         new("scales", 1, _ => 0,
             Reading("--wheelbase", "105.5 in", "2.7 ±0.01 m"),
             Reading("--front-radius", "12.6 in", "0.3 m"),

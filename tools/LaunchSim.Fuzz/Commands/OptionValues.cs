@@ -30,6 +30,26 @@ internal static class OptionValues
         return InFolder(draft.Named.Count > 1 ? "tables" : "table" + extension);
     }
 
+    /// <summary>A pass of the case's car, or something that is none.</summary>
+    public static string PassFile(Draft draft)
+    {
+        string car = draft.Named.Count > 0 ? draft.Named[0] : draft.Dice.Pick(["none.yaml", "pass.yaml"]);
+        string seen = draft.Dice.Pick(
+        [
+            "seen: {rear_moves: 0.06 s, front_moves: 0.09 ±0.01 s, spin_starts: never}",
+            "seen: {frames_per_second: 240, release_frame: 100, rear_open: frame 130, first_up: rear}",
+            "seen: {marks: 60 ft, times: 1.5 s, shake: hard}",
+            "seen: {rear_moves: frame 100}",
+            "seen: {front_tires_leave: 0.5 s, front_tires_land: 0.2 s, first_up: left}",
+            "seen:",
+            "",
+        ]);
+        string logs = draft.Dice.Pick(["", "", "logs: [{file: log.csv}]", "logs: [{file: none.csv, mapping: pass.yaml}]"]);
+        draft.Add(CaseFile.OfText("log.csv", "Time,Rear RH\ns,mm\n" + string.Concat(Enumerable.Range(0, 100).Select(i => FormattableString.Invariant($"{i / 100.0:F2},{(i > 30 ? 50 : 0) + draft.Dice.Between(0, 1):F1}\n")))));
+        draft.Add(CaseFile.OfText("pass.yaml", $"name: A pass\ncar: {car}\n{draft.Dice.Pick(["", "changed: {rear.spring.rate: 175 lb/in}\n", "changed: {car: x}\n"])}{seen}\n{logs}\n"));
+        return InFolder(draft.Dice.Pick(["pass.yaml", "pass.yaml", "pass.yaml", "none.yaml"]));
+    }
+
     /// <summary>A damper dyno's sheet, or something that is none.</summary>
     public static string DynoSheet(Draft draft)
     {
