@@ -51,6 +51,12 @@ internal sealed class Folder : IDisposable
         return path;
     }
 
+    public string Write(string name, byte[] bytes)
+    {
+        File.WriteAllBytes(Path(name), bytes);
+        return Path(name);
+    }
+
     public PassFile Pass(string name, string text)
     {
         PassResult result = new PassReader(StandingCheck.Reader(ReadPurpose.Run)).Read(Write(name, text));
