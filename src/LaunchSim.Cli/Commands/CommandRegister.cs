@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LaunchSim.Cli.Commands.Seasons;
 using LaunchSim.Cli.Terminal;
 
 namespace LaunchSim.Cli.Commands;
@@ -26,6 +27,7 @@ internal static class CommandRegister
             NextCommand.Create(session),
             DoubtCommand.Create(session),
             MergeCommand.Create(session),
+            SeasonCommand.Create(session),
             ServeCommand.Create(session),
             SchemaCommand.Create(session),
             CompletionCommand.Create(session),
