@@ -20,6 +20,8 @@ internal static class Files
         return read.Scenario!;
     }
 
+    public static string Test(string name) => Path.Combine(Root, "tests", "LaunchSim.Cli.Tests", "Scenarios", name + ".yaml");
+
     private static string FindRoot([CallerFilePath] string here = "")
     {
         for (DirectoryInfo? folder = new(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)

@@ -15,6 +15,8 @@ internal static class CommandRegister
         var root = new RootCommand("A car's first second off the line, from a scenario file")
         {
             MeasureCommand.Create(session),
+            ScalesCommand.Create(session),
+            DamperCommand.Create(session),
             NewCommand.Create(session, words.Contains("new")),
             RunCommand.Create(session),
             CompareCommand.Create(session),
@@ -27,6 +29,10 @@ internal static class CommandRegister
             NextCommand.Create(session),
             DoubtCommand.Create(session),
             MergeCommand.Create(session),
+            AfterCommand.Create(session),
+            PassCommand.Create(session),
+            ColumnsCommand.Create(session),
+            FitCommand.Create(session),
             SeasonCommand.Create(session),
             ServeCommand.Create(session),
             SchemaCommand.Create(session),

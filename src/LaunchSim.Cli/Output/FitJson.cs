@@ -117,9 +117,9 @@ internal static class FitJson
                 json.WriteStartObject();
                 json.WriteString("pass", pass.Pass);
                 json.WriteString("what", after.Key);
-                json.WriteString("seen", after.SeenText);
-                json.WriteString("by_the_file", pass.Before[i].PredictedText);
-                json.WriteString("by_the_fit", after.PredictedText);
+                json.WriteString("seen", after.Written);
+                json.WriteString("by_the_file", SeenText.Predicted(pass.Before[i]));
+                json.WriteString("by_the_fit", SeenText.Predicted(after));
                 json.WriteEndObject();
             }
         }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using LaunchSim.Cli.Terminal;
 using LaunchSim.Passes.Fitting;
+using LaunchSim.Passes.Seen;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Reports.Words;
 
@@ -18,7 +19,7 @@ internal static class FitText
         Page page = new Page(screen).Heading(FitWords.Conclusion(result)).Line(FitWords.Intervals);
         Values(page, result);
         Channels(page, result, readout);
-        Seen(page, result);
+        Seen(page, result, readout);
         Clocks(page, result);
         foreach (string remark in result.Remarks)
         {
@@ -35,7 +36,7 @@ internal static class FitText
         _ = table.Named("number", "in the file", "after the fit", "moved by", "better known");
         foreach (FittedValue value in result.Values.Where(value => value.IsTold))
         {
-            table.Add(value.Parameter.Path, value.Before, value.After, string.Create(CultureInfo.InvariantCulture, $"{value.Deviations:+0.0;-0.0;0.0} sd"), FitWords.Better(value));
+            table.Add(value.Parameter.Path, value.BeforeInShort, value.After, string.Create(CultureInfo.InvariantCulture, $"{value.Deviations:+0.0;-0.0;0.0} sd"), FitWords.Better(value));
         }
 
         _ = result.Values.Any(value => value.IsTold) ? page.Blank().Heading("Told by these passes").Table(table) : page;
@@ -45,7 +46,7 @@ internal static class FitText
             _ = page.Blank().Heading("Not told by these passes, held where the file has them");
             foreach (FittedValue value in held)
             {
-                _ = page.Line($"{value.Parameter.Path}  {value.Before}", 2);
+                _ = page.Line($"{value.Parameter.Path}  {value.BeforeInShort}", 2);
             }
         }
 
@@ -74,7 +75,7 @@ internal static class FitText
         _ = page.Blank().Heading("Logs, root mean square of measured less predicted").Table(table, 2);
     }
 
-    private static void Seen(Page page, FitResult result)
+    private static void Seen(Page page, FitResult result, Readout readout)
     {
         if (result.Seen.Count == 0)
         {
@@ -87,7 +88,7 @@ internal static class FitText
         {
             for (int i = 0; i < pass.After.Count; i++)
             {
-                table.Add(i == 0 ? pass.Pass : "", pass.After[i].Words, pass.After[i].Written, SeenWords.Predicted(pass.Before[i]), SeenWords.Predicted(pass.After[i]));
+                table.Add(i == 0 ? pass.Pass : "", SeenText.Name(pass.After[i], readout), SeenText.Seen(pass.After[i]), SeenText.Predicted(pass.Before[i]), SeenText.Predicted(pass.After[i]));
             }
         }
 

@@ -39,6 +39,9 @@ internal sealed record OutputKind(string Name, string Extension, string Begins, 
     /// <summary>The table of a season.</summary>
     public static OutputKind Season { get; } = new("a table of a season", ".csv", "pass,file,when,");
 
+    /// <summary>Measured values beside the predicted ones.</summary>
+    public static OutputKind MeasuredRows { get; } = new("a table of a pass", ".csv", "quantity,source,time_s,");
+
     /// <summary>A picture of pixels.</summary>
     public static OutputKind Png { get; } = new("a picture", ".png", "\u0089PNG", "Software\0LaunchSim");
 

@@ -24,7 +24,6 @@ public static class Fit
 
     // A fit whose data are worse off than this, in squared standard deviations each, may sit in a wrong valley: then it is looked further, about the best so far.
     private const double Poor = 1.25;
-    private const int MostRounds = 3;
 
     // So near the minimum, in standard errors: a hundredth of what is not known anyway.
     private const double Near = 0.01;
@@ -53,9 +52,10 @@ public static class Fit
             throw new InvalidOperationException("The car of the file does not come to the end of one of the launches.");
         }
 
-        LeastSquaresResult first = Finer(model, Solve(model, model.Residuals, zero, Starts(model, settings, zero, 1, 0, cancellation), Steps(zero.Length), settings, cancellation), settings, cancellation);
+        LeastSquaresResult first = Solve(model, model.Residuals, zero, Starts(model, settings, zero, 1, 0, cancellation), Steps(zero.Length), settings, cancellation);
         var sums = first.SumsOfStarts.ToList();
-        for (int round = 1; round <= MostRounds && settings.Starts > 1 && first.SumOfSquares > Poor * (model.ResidualCount - model.DataStart); round++)
+        first = Finer(model, first, settings, cancellation);
+        for (int round = 1; round <= settings.Rounds && settings.Starts > 1 && first.SumOfSquares > Poor * (model.ResidualCount - model.DataStart); round++)
         {
             LeastSquaresResult again = Solve(model, model.Residuals, first.Parameters, Starts(model, settings, first.Parameters, Math.Pow(0.5, round), round * DrawnEach * settings.Starts, cancellation), Steps(zero.Length), settings, cancellation);
             sums.AddRange(again.SumsOfStarts);
@@ -162,6 +162,15 @@ public static class Fit
                 at += channel.Count;
             }
 
+            // Few facts are rarely all as doubtful as they were written: they may be worse, they are never taken for better.
+            ReadOnlySpan<double> facts = first.Residuals.AsSpan(at, pass.Seen.Count), weightsOfFacts = first.Weights.AsSpan(at, pass.Seen.Count);
+            double worse = 0;
+            for (int i = 0; i < facts.Length; i++)
+            {
+                worse += weightsOfFacts[i] * facts[i] * facts[i];
+            }
+
+            pass.Seen.Inflation = facts.Length > 0 ? Math.Max(1, Math.Sqrt(worse / WeightedSquare / facts.Length)) : 1;
             at += pass.Seen.Count;
         }
     }

@@ -6,6 +6,9 @@ public sealed record FitSettings
     /// <summary>How many starts: the file's values, and cars drawn from its doubts.</summary>
     public int Starts { get; init; } = 4;
 
+    /// <summary>How often it is looked further, about the best place so far, while the data are off by more than they scatter.</summary>
+    public int Rounds { get; init; } = 3;
+
     /// <summary>Seed of the drawn starts.</summary>
     public ulong Seed { get; init; } = 1;
 

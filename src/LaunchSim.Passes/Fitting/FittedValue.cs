@@ -16,6 +16,9 @@ public sealed record FittedValue(FitParameter Parameter, double Deviations, doub
     /// <summary>The number as the file has it, with its doubt.</summary>
     public string Before => Parameter.Number.Text;
 
+    /// <summary>The same without the numbers of a row.</summary>
+    public string BeforeInShort => Parameter.Number.Doubt.IsPercent && !Parameter.IsClicks ? FormattableString.Invariant($"0 ±{Parameter.Number.Doubt.HalfWidth:0.##} %") : Before;
+
     /// <summary>The number after the fit with the ± that holds nineteen times in twenty; of a row by how much it is scaled, of an adjuster by how many clicks it is off.</summary>
     public string After
     {

@@ -27,7 +27,7 @@ public static class LeastSquares
 
     // Where no step lowers the sum any more, this far from the minimum is still called one: a model that is solved in steps has a
     // sum with a little roughness.
-    private const double RoughOffset = 0.01;
+    private const double RoughOffset = 0.1;
 
     /// <summary>Finds the parameters with the least sum of squares (or of robust costs).</summary>
     /// <param name="residuals">The residuals over the parameters.</param>

@@ -21,6 +21,9 @@ internal sealed class SeenResiduals
     /// <summary>How many.</summary>
     public int Count => _keys.Length;
 
+    /// <summary>By how much more than their own doubt the facts scatter about the best prediction so far; 1 to begin with.</summary>
+    public double Inflation { get; set; } = 1;
+
     /// <summary>Whether anything was seen, shake left aside.</summary>
     public bool Any => _keys.Length > 0;
 
@@ -54,7 +57,7 @@ internal sealed class SeenResiduals
         {
             // What tyres that stay down cannot do has no comparison: it is as good as kept.
             residuals[i] = all.FirstOrDefault(one => one.Key == _keys[i]) is not { IsRepeated: false } fact ? 0
-                : (fact.Difference - (fact.Kind == SeenKind.Time && fact.Mark is null ? shift : 0)) / fact.Sd;
+                : (fact.Difference - (fact.Kind == SeenKind.Time && fact.Mark is null ? shift : 0)) / (fact.Sd * Inflation);
         }
     }
 }

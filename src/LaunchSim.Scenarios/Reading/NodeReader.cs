@@ -13,9 +13,11 @@ internal sealed class NodeReader
     private readonly string _origin;
     private readonly Findings _findings;
     private readonly Parser _parser;
+    private readonly string _wanted;
 
-    private NodeReader(string text, string origin, Findings findings)
+    private NodeReader(string text, string origin, Findings findings, string wanted)
     {
+        _wanted = wanted;
         _text = text;
         _origin = origin;
         _findings = findings;
@@ -23,9 +25,13 @@ internal sealed class NodeReader
     }
 
     /// <summary>The tree, or null when there is none; what is wrong goes into the findings.</summary>
-    public static Node? Read(string text, string origin, Findings findings)
+    /// <param name="text">The text.</param>
+    /// <param name="origin">What errors are to call it.</param>
+    /// <param name="findings">Takes what is wrong.</param>
+    /// <param name="wanted">What an empty file should have held.</param>
+    public static Node? Read(string text, string origin, Findings findings, string wanted = "a scenario: a name, then the car")
     {
-        var reader = new NodeReader(text, origin, findings);
+        var reader = new NodeReader(text, origin, findings, wanted);
         try
         {
             return reader.ReadDocument();
@@ -53,7 +59,7 @@ internal sealed class NodeReader
         _ = _parser.MoveNext();
         if (_parser.Current is StreamEnd or null)
         {
-            _findings.Error(new Place(_origin, 1, 1), "", "an empty file", "a scenario: a name, then the car", "begin from a shipped scenario");
+            _findings.Error(new Place(_origin, 1, 1), "", "an empty file", _wanted, "begin from a shipped one");
             return null;
         }
 

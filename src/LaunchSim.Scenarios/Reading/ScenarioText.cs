@@ -11,7 +11,12 @@ internal static class ScenarioText
     // Most scenarios fit into this.
     private const int Usual = 1 << 14;
 
-    public static string? Read(string path, string shown, Place askedFrom, Findings findings)
+    /// <param name="path">The file.</param>
+    /// <param name="shown">What errors are to call it.</param>
+    /// <param name="askedFrom">Where it was named.</param>
+    /// <param name="findings">Takes what is wrong.</param>
+    /// <param name="what">What kind of file is wanted.</param>
+    public static string? Read(string path, string shown, Place askedFrom, Findings findings, string what = "scenario")
     {
         void Refuse(string found, string allowed, string mend) => findings.Error(askedFrom, "", found, allowed, mend);
 
@@ -19,7 +24,7 @@ internal static class ScenarioText
         {
             if (Directory.Exists(path))
             {
-                Refuse($"{Shown.Quoted(shown)}, which is a folder", "a scenario file", "name a file in it");
+                Refuse($"{Shown.Quoted(shown)}, which is a folder", $"a {what} file", "name a file in it");
                 return null;
             }
 
@@ -31,11 +36,11 @@ internal static class ScenarioText
 
             if (Bytes(path) is not { } bytes)
             {
-                Refuse($"{Shown.Quoted(shown)}, a file larger than 1 MB", "a scenario, which is a few kilobytes of text", "name the scenario file; logs and videos are something else");
+                Refuse($"{Shown.Quoted(shown)}, a file larger than 1 MB", $"a {what}, which is a few kilobytes of text", $"name the {what} file; logs and videos are something else");
                 return null;
             }
 
-            return Decode(bytes, shown, findings);
+            return Decode(bytes, shown, findings, what);
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException or System.Security.SecurityException)
         {
@@ -98,7 +103,7 @@ internal static class ScenarioText
         }
     }
 
-    private static string? Decode(ReadOnlySpan<byte> bytes, string shown, Findings findings)
+    private static string? Decode(ReadOnlySpan<byte> bytes, string shown, Findings findings, string what)
     {
         if (bytes.StartsWith<byte>([0xEF, 0xBB, 0xBF]))
         {
@@ -114,7 +119,7 @@ internal static class ScenarioText
         int zero = bytes.IndexOf((byte)0);
         if (zero >= 0)
         {
-            findings.Error(new Place(shown, 1, 1), "", "a binary file", "a text in UTF-8", "name the scenario file");
+            findings.Error(new Place(shown, 1, 1), "", "a binary file", "a text in UTF-8", $"name the {what} file");
             return null;
         }
 
@@ -127,7 +132,7 @@ internal static class ScenarioText
         catch (DecoderFallbackException exception)
         {
             string before = Encoding.UTF8.GetString(bytes[..Math.Clamp(exception.Index, 0, bytes.Length)]);
-            findings.Error(Locate(before, before.Length, shown), "", "bytes that are not UTF-8", "a text in UTF-8", "save the file as UTF-8, or name the scenario file if this is another");
+            findings.Error(Locate(before, before.Length, shown), "", "bytes that are not UTF-8", "a text in UTF-8", $"save the file as UTF-8, or name the {what} file if this is another");
             return null;
         }
     }

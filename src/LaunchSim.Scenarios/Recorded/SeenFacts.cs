@@ -9,6 +9,9 @@ public sealed record SeenFacts
     /// <summary>Frames a second of the video; null when no value is a frame.</summary>
     public double? FramesPerSecond { get; init; }
 
+    /// <summary>The frame of the release, from which times of frames count; 0 when none was written.</summary>
+    public double ReleaseFrame { get; init; }
+
     /// <summary>How far an end has to open before it is seen to move, m.</summary>
     public double Visible { get; init; } = SeenDoubt.UsualVisible;
 

@@ -16,6 +16,7 @@ internal static class SeenReading
         return new SeenFacts
         {
             FramesPerSecond = rate,
+            ReleaseFrame = release,
             Visible = values.FindNumber("seen.visible") ?? SeenDoubt.UsualVisible,
             FirstUp = values.Find("seen.first_up")?.Text is { } end ? Enum.Parse<FirstUp>(end, ignoreCase: true) : null,
             FrontMoves = Moment("front_moves"),

@@ -35,7 +35,7 @@ internal static class JsonSchemaWriter
     private static JsonObject WithKinds(JsonObject schema)
     {
         var definitions = (JsonObject)schema["$defs"]!;
-        foreach (QuantityKind kind in QuantityKind.All.Where(kind => kind != QuantityKind.Number))
+        foreach (QuantityKind kind in QuantityKind.All.Where(kind => kind != QuantityKind.Number && kind != QuantityKind.Frequency))
         {
             definitions[OtherThan + Name(kind)] = new JsonObject { ["pattern"] = Patterns.OtherThan(kind) };
             definitions[Name(kind)] = Of(kind, "quantity", "One number");

@@ -33,6 +33,9 @@ public sealed record QuantityKind
     /// <summary>A time, s.</summary>
     public static QuantityKind Time { get; } = new("a time", Dimension.Of(time: 1), "ms", "s");
 
+    /// <summary>How many a second, 1/s.</summary>
+    public static QuantityKind Frequency { get; } = new("a number a second", Dimension.Of(time: -1), "Hz", "/s");
+
     /// <summary>An angle, rad.</summary>
     public static QuantityKind Angle { get; } = new("an angle", Dimension.Of(angle: 1), "°", "deg", "rad");
 
@@ -86,7 +89,7 @@ public sealed record QuantityKind
     /// <summary>Every kind, the bare number first.</summary>
     public static IReadOnlyList<QuantityKind> All { get; } =
     [
-        Number, Length, Area, Mass, Force, Time, Angle, Speed, Acceleration, AngularSpeed, Inertia, Density, Rate, Damping, Pressure, Torque,
+        Number, Length, Area, Mass, Force, Time, Frequency, Angle, Speed, Acceleration, AngularSpeed, Inertia, Density, Rate, Damping, Pressure, Torque,
         TorsionalRate, TorsionalDamping, RatePerPressure, TorsionalRatePerPressure, PerPressure, CapacityFactor,
     ];
 

@@ -7,7 +7,7 @@ namespace LaunchSim.Studies.Running;
 /// at the pressure that is set now, while rates and radii follow the new one. The slope is the weakest of all entered
 /// numbers; what is won by it alone must not decide what is changed.
 /// </summary>
-internal static class GripHeld
+public static class GripHeld
 {
     /// <summary>Whether a change touches a pressure at which the slope would count.</summary>
     public static bool Matters(Car now, Car changed) =>

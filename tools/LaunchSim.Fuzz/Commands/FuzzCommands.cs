@@ -138,6 +138,70 @@ internal static class FuzzCommands
         {
             Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["part.csv", "none.csv", "no/folder/part.csv"])),
         },
+        new("columns", 1, _ => 0,
+            new FuzzOption("--out", 0.5, draft => OptionValues.NewFile(draft, ".yaml"), draft => OptionValues.OddFile(draft, ".yaml")))
+        {
+            Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["log.csv", "none.csv", "no/folder/log.csv"])),
+        },
+        new("pass", 1, _ => 1,
+            new("--mapping", 0.5, draft => OptionValues.NewFile(draft, ".yaml"), draft => OptionValues.OddFile(draft, ".yaml")),
+            Json,
+            Csv,
+            Picture(0.05),
+            Charts(0.02),
+            Format,
+            Units,
+            OptionValues.Set)
+        {
+            Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["log.csv", "none.csv", "marks.yaml"])),
+        },
+        new("fit", 1, _ => 1,
+            new("--free", 0.3, draft => draft.Dice.Pick(["car.cg_height", "rear.tire.grip", "rear.damper.extension.set"]), draft => draft.Dice.Pick(["", "car", "rear.tire.grp", "name"])),
+            new("--starts", 0.5, _ => "1", OptionValues.OddNumber),
+            new("--out", 0.1, draft => OptionValues.NewFile(draft, ".yaml"), draft => OptionValues.OddFile(draft, ".yaml")),
+            Picture(0.05),
+            Json,
+            OptionValues.Set,
+            Units)
+        {
+            Argument = OptionValues.PassFile,
+            IsStudy = true,
+        },
+        new("after", 1, _ => 0,
+            Profile,
+            Json,
+            Units)
+        {
+            Argument = OptionValues.PassFile,
+            IsStudy = true,
+        },
+        new("scales", 1, _ => 0,
+            Reading("--wheelbase", "105.5 in", "2.7 ±0.01 m"),
+            Reading("--front-radius", "12.6 in", "0.3 m"),
+            Reading("--rear-radius", "13.1 ±1/8 in", "0.31 m"),
+            Reading("--front-scale", "1560 ±3 lb", "700 kgf"),
+            Reading("--rear-scale", "1440 lb", "6500 N"),
+            new("--raised", 0.95, draft => draft.Dice.Pick(["front", "rear"]), draft => draft.Dice.Pick(["", "nose"])),
+            Reading("--height", "30 in", "0.8 ±0.005 m"),
+            Reading("--load", "1600 lb", "7000 N"),
+            new("--into", 0, Odd: draft => OptionValues.OddFile(draft, ".yaml")),
+            Json,
+            Units),
+        new("damper", 1, _ => 0,
+            new FuzzOption("--click", 0.2, OptionValues.DynoClick, draft => draft.Dice.Pick(["", "=", "x=a.csv", "1=", "1e999=no.csv"])),
+            new("--column", 0.1, draft => draft.Dice.Pick(["velocity=v", "force=f"]), draft => draft.Dice.Pick(["", "=", "speed=v", "velocity="])),
+            new("--unit", 0.1, draft => draft.Dice.Pick(["velocity=in/s", "force=lb"]), draft => draft.Dice.Pick(["", "force=kg", "force=x", "weight=lb"])),
+            new("--extension", 0.6, draft => draft.Dice.Pick(["positive", "negative"]), draft => draft.Dice.Pick(["", "up"])),
+            new("--gas", 0.1, draft => draft.Dice.Pick(["35 lb", "150 N"]), OptionValues.OddQuantity),
+            new("--speeds", 0.2, draft => draft.Dice.Pick(["0 1 2 5 in/s", "0 0.05 0.1 0.2 m/s"]), draft => draft.Dice.Pick(["", "0 in/s", "1 2 3 in/s", "0 2 1 in/s", "0 1 2 lb"])),
+            new("--set-click", 0.1, draft => draft.Dice.Pick(["0", "6"]), OptionValues.OddNumber),
+            Picture(0.05),
+            new("--out", 0.1, draft => OptionValues.NewFile(draft, ".yaml"), draft => OptionValues.OddFile(draft, ".yaml")),
+            Json,
+            Units)
+        {
+            Argument = OptionValues.DynoSheet,
+        },
         new("measure", 1, _ => 0,
             Linkage,
             Units,
@@ -179,6 +243,8 @@ internal static class FuzzCommands
         new("--picture", share, draft => OptionValues.File(draft, draft.Dice.Pick([".svg", ".png"])), draft => OptionValues.OddFile(draft, draft.Dice.Pick([".svg", ".png", ".gif"])));
 
     private static FuzzOption Charts(double share) => new("--charts", share, OptionValues.Folder, OptionValues.OddFolder);
+
+    private static FuzzOption Reading(string name, params string[] sound) => new(name, 0.95, draft => draft.Dice.Pick(sound), OptionValues.OddQuantity);
 
     private static FuzzOption Dampers(string name) => new(name, 0.3, draft => draft.Dice.Pick(["soft", "medium", "firm"]), draft => draft.Dice.Pick(["", "hard"]));
 

@@ -30,6 +30,37 @@ internal static class OptionValues
         return InFolder(draft.Named.Count > 1 ? "tables" : "table" + extension);
     }
 
+    /// <summary>A pass of the case's car, or something that is none.</summary>
+    public static string PassFile(Draft draft)
+    {
+        string car = draft.Named.Count > 0 ? draft.Named[0] : draft.Dice.Pick(["none.yaml", "pass.yaml"]);
+        string seen = draft.Dice.Pick(
+        [
+            "seen: {rear_moves: 0.06 s, front_moves: 0.09 ±0.01 s, spin_starts: never}",
+            "seen: {frames_per_second: 240, release_frame: 100, rear_open: frame 130, first_up: rear}",
+            "seen: {marks: 60 ft, times: 1.5 s, shake: hard}",
+            "seen: {rear_moves: frame 100}",
+            "seen: {front_tires_leave: 0.5 s, front_tires_land: 0.2 s, first_up: left}",
+            "seen:",
+            "",
+        ]);
+        string logs = draft.Dice.Pick(["", "", "logs: [{file: log.csv}]", "logs: [{file: none.csv, mapping: pass.yaml}]"]);
+        draft.Add(CaseFile.OfText("log.csv", "Time,Rear RH\ns,mm\n" + string.Concat(Enumerable.Range(0, 100).Select(i => FormattableString.Invariant($"{i / 100.0:F2},{(i > 30 ? 50 : 0) + draft.Dice.Between(0, 1):F1}\n")))));
+        draft.Add(CaseFile.OfText("pass.yaml", $"name: A pass\ncar: {car}\n{draft.Dice.Pick(["", "changed: {rear.spring.rate: 175 lb/in}\n", "changed: {car: x}\n"])}{seen}\n{logs}\n"));
+        return InFolder(draft.Dice.Pick(["pass.yaml", "pass.yaml", "pass.yaml", "none.yaml"]));
+    }
+
+    /// <summary>A damper dyno's sheet, or something that is none.</summary>
+    public static string DynoSheet(Draft draft)
+    {
+        string rows = string.Concat(Enumerable.Range(0, 80).Select(i => FormattableString.Invariant($"{10 * Math.Sin(i / 6.0):F3},{(200 * Math.Sin(i / 6.0)) - draft.Dice.Between(0, 60):F2}\n")));
+        draft.Add(CaseFile.OfText("dyno.csv", draft.Dice.Pick(["velocity (in/s),force (lb)\n", "v,f\n", "", "Velocity;Force\nin/s;lbf\n", "velocity (in/s),force (lb)\nnan,1\n"]) + rows));
+        return InFolder(draft.Dice.Pick(["dyno.csv", "dyno.csv", "dyno.csv", "none.csv"]));
+    }
+
+    /// <summary>The same for one click.</summary>
+    public static string DynoClick(Draft draft) => draft.Dice.Pick(["0", "6", "12.5"]) + "=" + DynoSheet(draft);
+
     /// <summary>A new file in the case's folder.</summary>
     public static string NewFile(Draft draft, string extension) => InFolder(draft.Dice.Pick(["rows", "other"]) + extension);
 

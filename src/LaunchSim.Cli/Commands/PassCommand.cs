@@ -1,0 +1,100 @@
+using System.CommandLine;
+using LaunchSim.Cli.Completion;
+using LaunchSim.Cli.Output;
+using LaunchSim.Cli.Terminal;
+using LaunchSim.Passes.Comparing;
+using LaunchSim.Passes.Logs;
+using LaunchSim.Reports;
+using LaunchSim.Reports.Numbers;
+using LaunchSim.Reports.Words;
+using LaunchSim.Scenarios;
+
+namespace LaunchSim.Cli.Commands;
+
+/// <summary><c>launchsim pass</c>: the data of a pass over its prediction.</summary>
+internal static class PassCommand
+{
+    public static Command Create(Session session)
+    {
+        var file = new Argument<string>("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "The scenario of the pass, as the car was set up" };
+        var logs = new Argument<string[]>("LOG") { HelpName = "LOG", Arity = ArgumentArity.OneOrMore, CompletionSources = { FileOffers.Ending(".csv", ".txt", ".tsv", ".yaml", ".yml") }, Description = "Logs of that one pass: text in rows, or marks that were written down by hand (.yaml); each with a clock of its own" };
+        var mapping = new Option<string[]>("--mapping") { HelpName = "file", Arity = ArgumentArity.OneOrMore, CompletionSources = { FileOffers.Ending(".yaml", ".yml") }, Description = "Which column is which quantity: one file for all logs, or one for each in their order. Without it what `launchsim columns` is sure of is taken" };
+        var csv = new Option<string>("--csv") { HelpName = "path", CompletionSources = { FileOffers.Ending(".csv") }, Description = "Write every value beside the predicted one, in SI units; an earlier table there is replaced" };
+        var json = new Option<bool>("--json") { Description = "Print one JSON document, in SI units, in the place of the text" };
+        var picture = new Option<string>("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw measured over predicted on one sheet, .png or .svg; an earlier picture there is replaced" };
+        var charts = new Option<string>("--charts") { HelpName = "folder", CompletionSources = { FileOffers.Folders }, Description = "Draw a chart of each quantity into this folder, as NAME-measured-QUANTITY.png" };
+        Option<string> format = Settings.Format();
+        Option<string> units = Settings.Units();
+        Option<string[]> set = Settings.Set();
+        var command = new Command("pass", "Lay the logs of a pass over its prediction: where t = 0 is and how sure, figures measured and predicted with their difference and its doubt, charts") { file, logs, mapping, csv, json, picture, charts, format, units, set };
+        command.SetAction(parsed =>
+        {
+            string scenario = parsed.GetRequiredValue(file);
+            string[] read = parsed.GetRequiredValue(logs), mappings = parsed.GetValue(mapping) ?? [];
+            RefuseCounts(read, mappings);
+            string[] inputs = [scenario, .. read, .. mappings];
+            var targets = new RunTargets { Csv = parsed.GetValue(csv), Picture = parsed.GetValue(picture), Charts = parsed.GetValue(charts), Format = parsed.GetValue(format) };
+            var files = PassFiles.Plan(inputs, targets, null);
+            if (Findings.ReadAll(StandingCheck.Reader(ReadPurpose.Run), [scenario], Settings.Overrides(parsed.GetValue(set)), session) is not [var one])
+            {
+                return ExitCode.BadInput;
+            }
+
+            var run = LaunchOutcome.Of(one, session.Cancellation);
+            if (ReadAll(read, mappings, run, session) is not { } aligned)
+            {
+                return ExitCode.BadInput;
+            }
+
+            var comparison = PassComparison.Of(run, aligned);
+            files.PlanCharts(inputs, targets, PassPictures.Names(comparison));
+            var readout = new Readout(Settings.System(parsed.GetValue(units), one.UnitSystem));
+            session.Output.Write(parsed.GetValue(json) ? PassJson.Text(comparison, readout) : PassText.Of(comparison, readout, session.Screen));
+            session.Output.Flush();
+            files.Write(comparison, readout, session);
+            if (run.Failure is { } failure)
+            {
+                session.Error.WriteLine($"launchsim: {scenario}: {FailureWords.Of(failure)}");
+                return ExitCode.Failed;
+            }
+
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    private static void RefuseCounts(string[] logs, string[] mappings)
+    {
+        if (Array.Find([.. logs, .. mappings], name => name.Length == 0) is not null)
+        {
+            throw new InputException("pass: found a file without a name; allowed: the scenario, then the logs, then --mapping with its file");
+        }
+
+        if (mappings.Length > 1 && mappings.Length != logs.Length)
+        {
+            throw new InputException($"--mapping: found {mappings.Length} mappings for {logs.Length} {(logs.Length == 1 ? "log" : "logs")}; allowed: one for all, or one for each in their order");
+        }
+    }
+
+    private static List<PassLog>? ReadAll(string[] logs, string[] mappings, LaunchOutcome run, Session session)
+    {
+        var aligned = new List<PassLog>();
+        for (int i = 0; i < logs.Length; i++)
+        {
+            string log = logs[i];
+            string? mapping = mappings.Length == 0 ? null : mappings.Length == 1 ? mappings[0] : mappings[i];
+            LogResult result = LogProgress.Read(session, log, progress => LogReader.Read(log, mapping, run, progress, session.Cancellation));
+            foreach (Diagnostic error in result.Errors)
+            {
+                session.Error.WriteLine(error.ToString());
+            }
+
+            if (result.Log is { } read)
+            {
+                aligned.Add(new PassLog(log, read));
+            }
+        }
+
+        return aligned.Count == logs.Length ? aligned : null;
+    }
+}

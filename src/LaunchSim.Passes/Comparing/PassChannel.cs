@@ -1,0 +1,254 @@
+using LaunchSim.Passes.Measured;
+
+namespace LaunchSim.Passes.Comparing;
+
+/// <summary>
+/// One quantity of a pass as figures are read off it: local straight lines through the neighbouring values, so that noise
+/// does not decide; each reading with its standard deviation. Several channels of one quantity and one clock, such as left
+/// and right, are their mean.
+/// </summary>
+public sealed class PassChannel
+{
+    // Neighbours that one reading rests on: to either side, s, or at least that many values.
+    private const double Reach = 8e-3;
+    private const int Neighbours = 2;
+
+    // Beyond that many reaches from one value to the next nothing is known between them.
+    private const double Sparse = 0.06;
+
+    private readonly double[] _times, _values, _smooth, _slopes, _sds;
+
+    private PassChannel(MeasuredQuantity quantity, IReadOnlyList<MeasuredSeries> series, double[] times, double[] values, double noise, double scaleDoubt, double clockSd, int clock)
+    {
+        Quantity = quantity;
+        Series = series;
+        (_times, _values) = (times, values);
+        Noise = noise;
+        ScaleDoubt = scaleDoubt;
+        ClockSd = clockSd;
+        Clock = clock;
+        _smooth = new double[times.Length];
+        _slopes = new double[times.Length];
+        _sds = new double[times.Length];
+        for (int i = 0; i < times.Length; i++)
+        {
+            (_smooth[i], _slopes[i], _sds[i]) = Line(times[i], i);
+        }
+    }
+
+    /// <summary>What was measured.</summary>
+    public MeasuredQuantity Quantity { get; }
+
+    /// <summary>What it was made of.</summary>
+    public IReadOnlyList<MeasuredSeries> Series { get; }
+
+    /// <summary>Instants, s since release, rising.</summary>
+    public IReadOnlyList<double> Times => _times;
+
+    /// <summary>Values, SI.</summary>
+    public IReadOnlyList<double> Values => _values;
+
+    /// <summary>One standard deviation of a single value, SI.</summary>
+    public double Noise { get; }
+
+    /// <summary>How far off all values may be together, as a share, one standard deviation.</summary>
+    public double ScaleDoubt { get; }
+
+    /// <summary>One standard deviation of the release on its clock, s.</summary>
+    public double ClockSd { get; }
+
+    /// <summary>Which log's clock it has: between channels of one clock the release's doubt does not count.</summary>
+    public int Clock { get; }
+
+    /// <summary>Makes one channel of all series of a quantity and a clock.</summary>
+    /// <param name="series">The series, at least one.</param>
+    /// <param name="clockSd">One standard deviation of the release on their clock, s.</param>
+    /// <param name="clock">Which clock that is.</param>
+    public static PassChannel Of(IReadOnlyList<MeasuredSeries> series, double clockSd, int clock)
+    {
+        ArgumentNullException.ThrowIfNull(series);
+        MeasuredSeries first = series[0];
+        MeasuredSeries[] alike = [.. series.Where(one => one.Times.SequenceEqual(first.Times))];
+        double[] values = [.. Enumerable.Range(0, first.Times.Count).Select(i => alike.Average(one => one.Values[i]))];
+        return new PassChannel(first.Quantity, alike, [.. first.Times], values, Math.Sqrt(alike.Sum(one => one.Noise * one.Noise)) / alike.Length, alike.Max(one => one.ScaleDoubt), clockSd, clock);
+    }
+
+    /// <summary>The same channel with each value turned into another quantity's.</summary>
+    /// <param name="quantity">The other quantity.</param>
+    /// <param name="turn">Value → value.</param>
+    /// <param name="slope">The other's change per change of this one, about.</param>
+    public PassChannel Turned(MeasuredQuantity quantity, Func<double, double> turn, double slope) =>
+        new(quantity, Series, _times, [.. _values.Select(turn)], Noise * Math.Abs(slope), ScaleDoubt, ClockSd, Clock);
+
+    /// <summary>The value at an instant.</summary>
+    /// <param name="time">Seconds since release.</param>
+    /// <returns>Null where nothing was recorded about it.</returns>
+    public Reading? At(double time)
+    {
+        int next = LowerBound(time);
+        if (next == _times.Length || (next == 0 && _times[0] > time))
+        {
+            return next == _times.Length && next > 0 && time - _times[^1] < 1e-9 ? new Reading(time, 0, _smooth[^1], Total(_smooth[^1], _sds[^1])) : null;
+        }
+
+        if (next > 0 && _times[next] - _times[next - 1] > Sparse)
+        {
+            return null;
+        }
+
+        (double value, double slope, double sd) = Line(time, next);
+        return new Reading(time, 0, value, Math.Sqrt(Math.Pow(Total(value, sd), 2) + Math.Pow(slope * ClockSd, 2)));
+    }
+
+    /// <summary>The first instant at or after which the value is at a level that it was below.</summary>
+    /// <param name="level">The level, SI.</param>
+    /// <returns>Null when that was not recorded. Its doubt leaves the clock's out.</returns>
+    public Reading? FirstAt(double level)
+    {
+        for (int i = 1; i < _times.Length; i++)
+        {
+            if (_times[i] < 0 || !(_smooth[i] >= level))
+            {
+                continue;
+            }
+
+            if (!(_smooth[i - 1] < level))
+            {
+                return null;
+            }
+
+            double step = _times[i] - _times[i - 1], share = (level - _smooth[i - 1]) / (_smooth[i] - _smooth[i - 1]);
+            double slope = Math.Max((_smooth[i] - _smooth[i - 1]) / step, 1e-9), doubt = Total(level, Math.Max(_sds[i], _sds[i - 1])) / slope;
+
+            // Between two values far apart the curve is not known: as likely anywhere about the straight line's crossing.
+            double between = step > 2 * Reach ? step / Math.Sqrt(48) : 0;
+            return new Reading(_times[i - 1] + (share * step), Math.Sqrt((doubt * doubt) + (between * between)), level, 0);
+        }
+
+        return null;
+    }
+
+    /// <summary>The largest value within a window.</summary>
+    /// <param name="from">Its start, s.</param>
+    /// <param name="to">Its end, s.</param>
+    /// <returns>Null when nothing was recorded, or the record ends before the window does and still rises there.</returns>
+    public Reading? Largest(double from, double to)
+    {
+        int best = -1;
+        for (int i = 0; i < _times.Length; i++)
+        {
+            if (_times[i] >= from && _times[i] <= to && (best < 0 || _smooth[i] > _smooth[best]))
+            {
+                best = i;
+            }
+        }
+
+        if (best < 0 || (best == _times.Length - 1 && _times[best] < to - 0.02))
+        {
+            return null;
+        }
+
+        // How long it stays within its noise of the largest value: so far off may the instant be.
+        double near = _smooth[best] - Math.Max(2 * _sds[best], 1e-3 * Math.Abs(_smooth[best])), left = _times[best], right = _times[best];
+        for (int i = best; i >= 0 && _smooth[i] >= near && _times[i] >= from; i--)
+        {
+            left = _times[i];
+        }
+
+        for (int i = best; i < _times.Length && _smooth[i] >= near && _times[i] <= to; i++)
+        {
+            right = _times[i];
+        }
+
+        double spacing = best + 1 < _times.Length ? _times[best + 1] - _times[best] : 0;
+        return new Reading(_times[best], Math.Sqrt(Math.Pow((right - left) / Math.Sqrt(12), 2) + (spacing * spacing / 12)), _smooth[best], Total(_smooth[best], _sds[best]));
+    }
+
+    /// <summary>What the values add up to from the release on: a way out of a speed.</summary>
+    /// <param name="level">The sum, SI times s.</param>
+    /// <returns>The instant at which it is reached; null when it is not.</returns>
+    public Reading? FirstSum(double level)
+    {
+        double sum = 0;
+        for (int i = 1; i < _times.Length; i++)
+        {
+            if (_times[i] <= 0)
+            {
+                continue;
+            }
+
+            double from = Math.Max(0, _times[i - 1]), step = _times[i] - from;
+            if (_times[i] - _times[i - 1] > 10 * Sparse || (_times[i - 1] > 0.05 && sum == 0 && i == 1))
+            {
+                return null;
+            }
+
+            double more = step * (_smooth[i - 1] + _smooth[i]) / 2;
+            if (sum + more >= level && more > 0)
+            {
+                double at = from + (step * (level - sum) / more), speed = Math.Max(_smooth[i], 1e-9);
+                return new Reading(at, level * ScaleDoubt / speed, level, 0);
+            }
+
+            sum += more;
+        }
+
+        return null;
+    }
+
+    private double Total(double value, double sd) => Math.Sqrt((sd * sd) + (value * value * ScaleDoubt * ScaleDoubt));
+
+    // A straight line through the neighbours by least squares, read at an instant.
+    private (double Value, double Slope, double Sd) Line(double time, int near)
+    {
+        int from = near, to = near;
+        while (from > 0 && (time - _times[from - 1] <= Reach || near - from < Neighbours) && time - _times[from - 1] <= Sparse / 2)
+        {
+            from--;
+        }
+
+        while (to < _times.Length && (_times[to] - time <= Reach || to - near <= Neighbours) && _times[to] - time <= Sparse / 2)
+        {
+            to++;
+        }
+
+        double n = 0, t = 0, v = 0, tt = 0, tv = 0;
+        for (int i = from; i < to; i++)
+        {
+            double at = _times[i] - time;
+            n++;
+            t += at;
+            v += _values[i];
+            tt += at * at;
+            tv += at * _values[i];
+        }
+
+        if (n < 2 || !((n * tt) - (t * t) > 1e-15))
+        {
+            double alone = n > 0 ? v / n : _values[Math.Min(near, _values.Length - 1)];
+            return (alone, 0, Noise);
+        }
+
+        double determinant = (n * tt) - (t * t), slope = ((n * tv) - (t * v)) / determinant, value = ((tt * v) - (t * tv)) / determinant;
+        return (value, slope, Noise * Math.Sqrt(tt / determinant));
+    }
+
+    private int LowerBound(double time)
+    {
+        int low = 0, high = _times.Length;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = _times[middle] < time ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
+    }
+}
+
+/// <summary>Something read off a channel.</summary>
+/// <param name="Time">When, s since release.</param>
+/// <param name="TimeSd">One standard deviation of that, s, without the clock's.</param>
+/// <param name="Value">How much, SI.</param>
+/// <param name="ValueSd">One standard deviation of that, SI.</param>
+public readonly record struct Reading(double Time, double TimeSd, double Value, double ValueSd);
