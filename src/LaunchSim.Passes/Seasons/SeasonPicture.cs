@@ -40,8 +40,8 @@ public static class SeasonPicture
             Name = SeasonWords.Name(measure, readout),
             Unit = scale.Unit,
             Decimals = scale.Decimals,
-            Seen = Each(entry => measure.Seen(entry.Pass)?.Time),
-            Doubt = Each(entry => measure.Seen(entry.Pass) is { } seen ? SeenDoubt.HalfWidth(seen.Sd) : null),
+            Seen = Each(entry => measure.Seen(entry)?.Time),
+            Doubt = Each(entry => measure.Seen(entry) is { } seen ? SeenDoubt.HalfWidth(seen.Sd) : null),
             Predicted = Each(entry => measure.Predicted(entry.Predicted)),
             Fitted = isFitted ? Each(entry => entry.Fitted is { } fitted ? measure.Predicted(fitted) : null) : null,
         };

@@ -36,7 +36,7 @@ public static class SeasonWords
     public static string Value(SeasonMeasure measure, double value)
     {
         ArgumentNullException.ThrowIfNull(measure);
-        return double.IsNaN(value) ? "never" : measure.IsLag ? Readout.Lag.Text(value) : Readout.Time.Text(value);
+        return double.IsNaN(value) ? Never(measure) : measure.IsLag ? Readout.Lag.Text(value) : Readout.Time.Text(value);
     }
 
     /// <summary>The same without its unit.</summary>
@@ -45,8 +45,11 @@ public static class SeasonWords
     public static string Number(SeasonMeasure measure, double value)
     {
         ArgumentNullException.ThrowIfNull(measure);
-        return double.IsNaN(value) ? "never" : measure.IsLag ? Readout.Lag.Number(value) : Readout.Time.Number(value);
+        return double.IsNaN(value) ? Never(measure) : measure.IsLag ? Readout.Lag.Number(value) : Readout.Time.Number(value);
     }
+
+    // A lag of two of which one never comes is none.
+    private static string Never(SeasonMeasure measure) => measure.IsLag ? "none" : "never";
 
     /// <summary>A setting that is otherwise than before.</summary>
     /// <param name="change">The setting in both.</param>

@@ -105,15 +105,15 @@ public static class SeasonPage
         foreach (SeasonMeasure measure in SeasonMeasure.Of(course))
         {
             string unit = measure.IsLag ? Readout.Lag.Unit : Readout.Time.Unit;
-            Head(body, $"{Capital(SeasonWords.Name(measure, readout))}, {unit}", ["pass", "seen", "predicted", "predicted less seen", .. isFitted ? ["fitted", "fitted less seen"] : Array.Empty<string>()], 1);
+            Head(body, $"{Capital(SeasonWords.Name(measure, readout))}, {unit}", ["pass", "seen or logged", "predicted", "predicted less seen", .. isFitted ? ["fitted", "fitted less seen"] : Array.Empty<string>()], 1);
             foreach (SeasonEntry entry in course.Entries)
             {
                 Row(body, [
                     entry.Id,
-                    measure.Seen(entry.Pass) is { } seen ? $"{SeasonWords.Number(measure, seen.Time)} ±{SeasonWords.Number(measure, SeenDoubt.HalfWidth(seen.Sd))}" : "",
+                    measure.Seen(entry) is { } seen ? $"{SeasonWords.Number(measure, seen.Time)} ±{SeasonWords.Number(measure, SeenDoubt.HalfWidth(seen.Sd))}" : "",
                     SeasonWords.Number(measure, measure.Predicted(entry.Predicted)),
-                    Less(measure, entry.Pass, entry.Predicted),
-                    .. isFitted ? [entry.Fitted is { } fitted ? SeasonWords.Number(measure, measure.Predicted(fitted)) : "", entry.Fitted is { } other ? Less(measure, entry.Pass, other) : ""] : Array.Empty<string>(),
+                    Less(measure, entry, entry.Predicted),
+                    .. isFitted ? [entry.Fitted is { } fitted ? SeasonWords.Number(measure, measure.Predicted(fitted)) : "", entry.Fitted is { } other ? Less(measure, entry, other) : ""] : Array.Empty<string>(),
                 ], 1);
             }
 
@@ -204,8 +204,8 @@ public static class SeasonPage
         return days.Length switch { 0 => "", 1 => $" on {days[0]}", _ => $" from {days[0]} to {days[^1]}" };
     }
 
-    private static string Less(SeasonMeasure measure, PassFile pass, PassPrediction prediction) =>
-        measure.Difference(pass, prediction) is { } one ? Readout.Lag.WithSign(one.Difference) : "";
+    private static string Less(SeasonMeasure measure, SeasonEntry entry, PassPrediction prediction) =>
+        measure.Difference(entry, prediction) is { } one ? Readout.Lag.WithSign(one.Difference) : "";
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 

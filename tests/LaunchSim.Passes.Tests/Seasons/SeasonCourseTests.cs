@@ -53,7 +53,7 @@ public sealed class SeasonCourseTests : IDisposable
         Write(2, "changed: {rear.tire.pressure.set: 15 psi}");
         Write(3, "changed: {rear.tire.pressure.set: 15.0 psi, rear.linkage.upper.body.use: 3}");
 
-        SeasonCourse course = SeasonCourse.Of(Read());
+        SeasonCourse course = SeasonCourse.Of(Read(), readsLogs: false);
 
         Assert.Equal(["as in the car's file", "rear.tire.pressure.set 16 → 15 psi", "rear.linkage.upper.body.use 2 → 3"], course.Entries.Select(SeasonWords.Changes));
         Assert.Equal(["rear.linkage.upper.body.use", "rear.tire.pressure.set"], course.Settings.Select(setting => setting.Path));
@@ -67,7 +67,7 @@ public sealed class SeasonCourseTests : IDisposable
         _folder.Write("season/season.yaml", "fitted: ../fitted.yaml\n");
         Write(1, "changed: {rear.linkage.upper.body.use: 3}");
 
-        SeasonEntry entry = Assert.Single(SeasonCourse.Of(Read()).Entries);
+        SeasonEntry entry = Assert.Single(SeasonCourse.Of(Read(), readsLogs: false).Entries);
 
         Assert.Equal("3", entry.Fitted!.Scenario.FindText("rear.linkage.upper.body.use"));
         Assert.Equal(23, entry.Fitted.Scenario.Find("car.cg_height")!.Numbers[0]);
@@ -82,15 +82,15 @@ public sealed class SeasonCourseTests : IDisposable
         for (int i = 0; i < scatter.Length; i++)
         {
             Write(i + 1, $"changed: {{rear.tire.pressure.set: {15 + i} psi}}");
-            PassPrediction as1 = SeasonCourse.Of(Read()).Entries[^1].Predicted;
+            PassPrediction as1 = SeasonCourse.Of(Read(), readsLogs: false).Entries[^1].Predicted;
             string rear = (as1.Facts.RearMoves + 0.012 + scatter[i]).ToString("F4", CultureInfo.InvariantCulture), front = (as1.Facts.FrontMoves + scatter[i]).ToString("F4", CultureInfo.InvariantCulture);
             Write(i + 1, $"changed: {{rear.tire.pressure.set: {15 + i} psi}}\nseen: {{rear_moves: {rear} ±0.004 s, front_moves: {front} ±0.004 s, shake: {(i < 2 ? "light" : "none")}}}\nnotes: Note {i + 1}");
         }
 
-        IReadOnlyList<SeasonLesson> lessons = SeasonLessons.Of(SeasonCourse.Of(Read()), new Readout(UnitSystem.Shop));
+        IReadOnlyList<SeasonLesson> lessons = SeasonLessons.Of(SeasonCourse.Of(Read(), readsLogs: false), new Readout(UnitSystem.Shop));
 
-        Assert.Contains(lessons, lesson => lesson.Text == "Predictions err on one side at rear moves: sooner than seen by 12 ms on average, all 4 passes on that side.");
-        Assert.Contains(lessons, lesson => lesson.Text.StartsWith("No side shows, within what was seen, at front moves (", StringComparison.Ordinal));
+        Assert.Contains(lessons, lesson => lesson.Text == "Predictions err on one side at rear moves: sooner than measured by 12 ms on average, all 4 passes on that side.");
+        Assert.Contains(lessons, lesson => lesson.Text.StartsWith("No side shows, within what was measured, at front moves (", StringComparison.Ordinal));
         Assert.Contains(lessons, lesson => lesson.Text == "Tyre shake: light in pass-1 and pass-2; none in pass-3 and pass-4. The model has none, so nothing here predicts it.");
         Assert.Contains(lessons, lesson => lesson.Text.StartsWith("Every pass with shake had rear.tire.pressure.set at 15 psi and 16 psi, every one without at 17 psi and 18 psi", StringComparison.Ordinal));
         Assert.Equal(4, lessons.Count(lesson => lesson.Kind == LessonKind.Note));
@@ -103,7 +103,7 @@ public sealed class SeasonCourseTests : IDisposable
         Write(1, "track: left\nseen: {rear_moves: 0.05 ±0.002 s}");
         Write(2, "track: right\nchanged: {rear.tire.pressure.set: 15 psi, rear.linkage.upper.body.use: 1}\nseen: {rear_moves: 0.08 ±0.002 s}");
 
-        SeasonLesson lesson = Assert.Single(SeasonLessons.Of(SeasonCourse.Of(Read()), new Readout(UnitSystem.Si)), one => one.Kind == LessonKind.Change);
+        SeasonLesson lesson = Assert.Single(SeasonLessons.Of(SeasonCourse.Of(Read(), readsLogs: false), new Readout(UnitSystem.Si)), one => one.Kind == LessonKind.Change);
 
         Assert.Contains("rear moves 0.050 → 0.080 s (+30 ms, predicted ", lesson.Text, StringComparison.Ordinal);
         Assert.EndsWith("; which of the changes did it cannot be told; track or weather are noted otherwise, too.", lesson.Text, StringComparison.Ordinal);

@@ -32,10 +32,10 @@ internal static class SeasonInput
     }
 
     /// <summary>Predicts all passes of a season.</summary>
-    public static SeasonCourse Predict(Season season, Session session)
+    public static SeasonCourse Predict(Season season, bool readsLogs, Session session)
     {
         SeasonCourse? course = null;
-        session.WithProgress("passes", season.Passes.Count, done => course = SeasonCourse.Of(season, done, session.Cancellation));
+        session.WithProgress("passes", season.Passes.Count, done => course = SeasonCourse.Of(season, readsLogs, done, session.Cancellation));
         Tell(course!.Warnings, session);
         return course;
     }

@@ -23,7 +23,7 @@ internal static class SeasonListCommand
                 return ExitCode.BadInput;
             }
 
-            SeasonCourse course = SeasonInput.Predict(season, session);
+            SeasonCourse course = SeasonInput.Predict(season, readsLogs: false, session);
             if (parsed.GetValue(json))
             {
                 using var stream = new WriterStream(session.Output);

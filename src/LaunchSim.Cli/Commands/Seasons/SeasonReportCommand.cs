@@ -29,7 +29,7 @@ internal static class SeasonReportCommand
             }
 
             OutputFile file = PageTarget.Plan(parsed.GetValue(target) ?? UsualTarget, SeasonInput.Inputs(season));
-            SeasonCourse course = SeasonInput.Predict(season, session);
+            SeasonCourse course = SeasonInput.Predict(season, readsLogs: true, session);
             string text = SeasonPage.Of(course, new Readout(SeasonInput.Units(parsed.GetValue(units), season)), $"{ProgramVersion.Name} {ProgramVersion.Text}").Text;
             file.Write(stream => stream.Write(Encoding.UTF8.GetBytes(text)), session.Cancellation);
             session.Output.WriteLine($"{(file.Replaces ? "replaced" : "wrote")} {file.Shown}");

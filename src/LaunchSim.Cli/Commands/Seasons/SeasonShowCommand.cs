@@ -35,7 +35,7 @@ internal static class SeasonShowCommand
             return ExitCode.BadInput;
         }
 
-        SeasonCourse course = SeasonInput.Predict(new Season { Folder = Path.GetDirectoryName(file) ?? "", Name = pass.Name, File = about.Season, Passes = [pass], Fitted = fit?.Scenario }, session);
+        SeasonCourse course = SeasonInput.Predict(new Season { Folder = Path.GetDirectoryName(file) ?? "", Name = pass.Name, File = about.Season, Passes = [pass], Fitted = fit?.Scenario }, readsLogs: true, session);
         if (asJson)
         {
             using var stream = new WriterStream(session.Output);

@@ -30,7 +30,7 @@ internal static class SeasonTrendCommand
             Targets.RefuseNameless(("--picture", parsed.GetValue(picture)), ("--csv", parsed.GetValue(csv)));
             OutputFile? drawn = parsed.GetValue(picture) is { } path ? OutputFile.Plan(path, PictureTarget.KindOf(path, null), SeasonInput.Inputs(season)) : null;
             OutputFile? table = parsed.GetValue(csv) is { } place ? OutputFile.Plan(place, OutputKind.Season, SeasonInput.Inputs(season)) : null;
-            SeasonCourse course = SeasonInput.Predict(season, session);
+            SeasonCourse course = SeasonInput.Predict(season, readsLogs: true, session);
             var readout = new Readout(SeasonInput.Units(parsed.GetValue(units), season));
             if (parsed.GetValue(json))
             {

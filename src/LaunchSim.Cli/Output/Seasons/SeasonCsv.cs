@@ -5,7 +5,7 @@ using LaunchSim.Scenarios.Recorded;
 
 namespace LaunchSim.Cli.Output.Seasons;
 
-/// <summary>A season as a table: a row for each pass; times in s, as seen, with the standard deviation of that, predicted and fitted.</summary>
+/// <summary>A season as a table: a row for each pass; times in s, as seen or logged, with the standard deviation of that, predicted and fitted.</summary>
 internal static class SeasonCsv
 {
     public static void Write(SeasonCourse course, Stream stream)
@@ -15,7 +15,7 @@ internal static class SeasonCsv
         bool isFitted = course.Season.Fitted is not null;
         Line(text, [
             "pass", "file", "when", "track", "weather", "shake", "first_up", "closed", .. course.Settings.Select(setting => setting.Path),
-            .. measures.SelectMany(measure => (string[])[$"{measure.Key}_seen", $"{measure.Key}_seen_sd", $"{measure.Key}_predicted", .. isFitted ? [$"{measure.Key}_fitted"] : Array.Empty<string>()]),
+            .. measures.SelectMany(measure => (string[])[$"{measure.Key}_measured", $"{measure.Key}_measured_sd", $"{measure.Key}_predicted", .. isFitted ? [$"{measure.Key}_fitted"] : Array.Empty<string>()]),
         ]);
         foreach (SeasonEntry entry in course.Entries)
         {
@@ -33,7 +33,7 @@ internal static class SeasonCsv
 
     private static IEnumerable<string> Cells(SeasonMeasure measure, SeasonEntry entry, bool isFitted)
     {
-        (double Time, double Sd)? seen = measure.Seen(entry.Pass);
+        (double Time, double Sd)? seen = measure.Seen(entry);
         yield return Number(seen?.Time);
         yield return Number(seen?.Sd);
         yield return Number(measure.Predicted(entry.Predicted));

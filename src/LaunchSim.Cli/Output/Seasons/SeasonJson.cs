@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LaunchSim.Passes.Comparing;
 using LaunchSim.Passes.Seasons;
 using LaunchSim.Passes.Seen;
 using LaunchSim.Scenarios.Recorded;
@@ -33,6 +34,7 @@ internal static class SeasonJson
             }
 
             json.WriteEndArray();
+            Logged(json, entry.Figures);
             Facts(json, "seen", entry.Predicted.Comparisons);
             if (entry.Fitted is { } fitted)
             {
@@ -100,15 +102,32 @@ internal static class SeasonJson
 
     private static void Time(Utf8JsonWriter json, SeasonMeasure measure, SeasonEntry entry)
     {
-        (double Time, double Sd)? seen = measure.Seen(entry.Pass);
+        (double Time, double Sd)? seen = measure.Seen(entry);
         json.WriteStartObject();
         json.WriteString("key", measure.Key);
         json.Number("mark_m", measure.Mark);
-        json.Number("seen_s", seen?.Time);
-        json.Number("seen_sd_s", seen?.Sd);
+        json.Number("measured_s", seen?.Time);
+        json.Number("measured_sd_s", seen?.Sd);
         json.Number("predicted_s", measure.Predicted(entry.Predicted));
         json.Number("fitted_s", entry.Fitted is { } fitted ? measure.Predicted(fitted) : null);
         json.WriteEndObject();
+    }
+
+    private static void Logged(Utf8JsonWriter json, IReadOnlyList<PassFigure> figures)
+    {
+        json.WriteStartArray("logged");
+        foreach (PassFigure figure in figures)
+        {
+            json.WriteStartObject();
+            json.WriteString("key", figure.Definition.Key);
+            json.Number("measured", figure.Measured);
+            json.Number("measured_sd", figure.Sd);
+            json.Number("predicted", figure.Predicted);
+            json.WriteString("source", figure.Source);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void Facts(Utf8JsonWriter json, string name, IReadOnlyList<SeenComparison> facts)

@@ -21,7 +21,7 @@ internal static class SeasonListText
             table.Add([
                 entry.Id,
                 SeasonWords.When(pass),
-                .. beams.Select(beam => beam.Seen(pass) is { } seen ? SeasonWords.Value(beam, seen.Time) : ""),
+                .. beams.Select(beam => beam.Seen(entry) is { } seen ? SeasonWords.Value(beam, seen.Time) : ""),
                 double.IsNaN(entry.Predicted.RiseLag) ? "none" : SeasonWords.Value(lag, entry.Predicted.RiseLag),
                 SeasonWords.FirstMoves(pass.Seen),
                 .. hasShake ? [SeasonWords.Of(pass.Seen.Shake)] : Array.Empty<string>(),

@@ -1,4 +1,5 @@
 using LaunchSim.Cli.Terminal;
+using LaunchSim.Passes.Comparing;
 using LaunchSim.Passes.Seasons;
 using LaunchSim.Passes.Seen;
 using LaunchSim.Reports.Numbers;
@@ -27,6 +28,7 @@ internal static class SeasonShowText
         }
 
         Seen(page, entry, readout);
+        Logged(page, entry, readout);
         if (pass.Corrections.Count > 0)
         {
             var corrections = new TextTable(false, false, false, false, false).Named("corrected", "value", "was", "is", "why");
@@ -67,6 +69,23 @@ internal static class SeasonShowText
         }
     }
 
+    private static void Logged(Page page, SeasonEntry entry, Readout readout)
+    {
+        if (entry.Figures.Count == 0)
+        {
+            return;
+        }
+
+        var table = new TextTable(false, true, true, true, false).Named("", "logged", "predicted", "logged less predicted", "");
+        foreach (PassFigure figure in entry.Figures)
+        {
+            Scale scale = FigureFormat.ScaleOf(figure.Definition, readout);
+            table.Add(figure.Definition.Name, $"{scale.Number(figure.Measured)} ±{scale.Text(SeenDoubt.HalfWidth(figure.Sd))}", figure.Predicted is { } value ? scale.Text(value) : "none", figure.Difference is { } difference ? scale.WithSign(difference) : "", figure.IsBeyondDoubt == true ? "beyond doubt" : "");
+        }
+
+        _ = page.Blank().Table(table);
+    }
+
     private static void Seen(Page page, SeasonEntry entry, Readout readout)
     {
         IReadOnlyList<SeenComparison> facts = entry.Predicted.Comparisons;
@@ -94,7 +113,8 @@ internal static class SeasonShowText
         int apart = facts.Count(fact => !fact.Agrees);
         string verdict = facts.Count == 0 ? "" : apart == 0
             ? "Prediction and sight agree within the doubt of what was seen."
-            : $"{apart} of {facts.Count} seen facts differ from the prediction by more than their doubt, nineteen times in twenty.";
+            : facts.Count == 1 ? "What was seen differs from the prediction by more than its doubt, nineteen times in twenty."
+            : $"{apart} of {facts.Count} seen facts differ{(apart == 1 ? "s" : "")} from the prediction by more than {(apart == 1 ? "its" : "their")} doubt, nineteen times in twenty.";
         _ = page.Blank().Table(table);
         if (verdict.Length > 0)
         {

@@ -63,7 +63,7 @@ internal static class SeasonTrendText
     {
         bool isFitted = course.Season.Fitted is not null;
         var table = new TextTable([false, true, true, true, .. isFitted ? [true, true] : Array.Empty<bool>()])
-            .Named(["", "seen", "predicted", "predicted less seen", .. isFitted ? ["fitted", "fitted less seen"] : Array.Empty<string>()]);
+            .Named(["", "seen or logged", "predicted", "predicted less seen", .. isFitted ? ["fitted", "fitted less seen"] : Array.Empty<string>()]);
         foreach (SeasonMeasure measure in SeasonMeasure.Of(course))
         {
             table.Group($"{SeasonWords.Name(measure, readout)}, {(measure.IsLag ? Readout.Lag.Unit : Readout.Time.Unit)}");
@@ -71,10 +71,10 @@ internal static class SeasonTrendText
             {
                 table.Add([
                     "  " + entry.Id,
-                    measure.Seen(entry.Pass) is { } seen ? $"{SeasonWords.Number(measure, seen.Time)} ±{SeasonWords.Number(measure, SeenDoubt.HalfWidth(seen.Sd))}" : "",
+                    measure.Seen(entry) is { } seen ? $"{SeasonWords.Number(measure, seen.Time)} ±{SeasonWords.Number(measure, SeenDoubt.HalfWidth(seen.Sd))}" : "",
                     SeasonWords.Number(measure, measure.Predicted(entry.Predicted)),
-                    Less(measure, entry.Pass, entry.Predicted),
-                    .. isFitted ? [entry.Fitted is { } fitted ? SeasonWords.Number(measure, measure.Predicted(fitted)) : "", entry.Fitted is { } other ? Less(measure, entry.Pass, other) : ""] : Array.Empty<string>(),
+                    Less(measure, entry, entry.Predicted),
+                    .. isFitted ? [entry.Fitted is { } fitted ? SeasonWords.Number(measure, measure.Predicted(fitted)) : "", entry.Fitted is { } other ? Less(measure, entry, other) : ""] : Array.Empty<string>(),
                 ]);
             }
         }
@@ -82,6 +82,6 @@ internal static class SeasonTrendText
         return table;
     }
 
-    private static string Less(SeasonMeasure measure, PassFile pass, PassPrediction prediction) =>
-        measure.Difference(pass, prediction) is { } one ? Readout.Lag.WithSign(one.Difference) : "";
+    private static string Less(SeasonMeasure measure, SeasonEntry entry, PassPrediction prediction) =>
+        measure.Difference(entry, prediction) is { } one ? Readout.Lag.WithSign(one.Difference) : "";
 }
