@@ -10,7 +10,7 @@ namespace LaunchSim.Charts.Seasons;
 /// <summary>A season as a picture: a panel for each time, one under the other, a pass beside the next, and below them how each was set.</summary>
 public static class SeasonChart
 {
-    private const double Width = 1040, Margin = 22, Head = 74, Foot = 50, PanelHeight = 118, Apart = 8, Names = 30, Row = 34;
+    private const double Width = 1040, Margin = 22, Head = 74, Foot = 50, PanelHeight = 118, Apart = 8, Names = 30, Row = 40;
     private const EdgeRenderingMode Exact = EdgeRenderingMode.PreferGeometricAccuracy;
 
     // A change of fewer last digits than this is not blown up to fill a panel.
@@ -65,7 +65,7 @@ public static class SeasonChart
             canvas.Text(SweepChart.FittedEnd(canvas, setting.Name, right - left, Theme.Small), new ScreenPoint(left, top), Theme.Small, Theme.Muted);
             for (int pass = 0; pass < view.Passes.Count; pass++)
             {
-                canvas.Text(SweepChart.Fitted(canvas, setting.Values[pass], column - 4, Theme.Small), new ScreenPoint(At(pass), top + 14), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Center);
+                canvas.Text(SweepChart.Fitted(canvas, setting.Values[pass], column - 4, Theme.Small), new ScreenPoint(At(pass), top + 17), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Center);
             }
 
             top += Row;

@@ -43,7 +43,7 @@ public static class SeasonPage
 
         Learned(body, course, readout);
         Tag(body, "h2", "Over the season");
-        body.Append("<figure class=\"drawn\">").Append(Drawn(SeasonPicture.Of(course, readout, program))).Append("</figure>\n");
+        body.Append("<figure class=\"drawn\" tabindex=\"0\" role=\"region\" aria-label=\"Picture of the season\">").Append(Drawn(SeasonPicture.Of(course, readout, program))).Append("</figure>\n");
         if (course.Settings.Count > 0)
         {
             Settings(body, course);
