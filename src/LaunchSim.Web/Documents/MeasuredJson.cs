@@ -29,7 +29,7 @@ internal static class MeasuredJson
             Scale scale = ChannelScale.Of(quantity, readout);
             json.WriteStartObject();
             json.WriteString("key", quantity.Key);
-            json.WriteString("words", quantity.Words);
+            json.WriteString("words", ChannelWords.Of(quantity));
             json.WriteString("end", quantity.Key.StartsWith("front", StringComparison.Ordinal) ? "front" : quantity.Key.StartsWith("rear", StringComparison.Ordinal) ? "rear" : "");
             json.WriteStartObject("unit");
             json.WriteString("unit", scale.Unit);

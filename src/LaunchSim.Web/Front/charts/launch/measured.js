@@ -17,7 +17,7 @@ export function measured(view) {
   const launch = view.launches[0];
   return (launch.measured ?? []).map(({ key, words, end, unit, predicted, traces }, first) => ({
     name: `measured-${key}`,
-    title: words.charAt(0).toUpperCase() + words.slice(1),
+    title: words,
     explanation: ['Line: predicted. Points: measured.', ...(first === 0 ? launch.measuredNotes ?? [] : [])].join(' '),
     unit: unit.unit,
     decimals: unit.decimals,
