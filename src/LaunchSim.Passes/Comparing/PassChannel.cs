@@ -107,8 +107,9 @@ public sealed class PassChannel
 
     /// <summary>The first instant at or after which the value is at a level that it was below.</summary>
     /// <param name="level">The level, SI.</param>
+    /// <param name="levelSd">One standard deviation of the level itself, SI.</param>
     /// <returns>Null when that was not recorded. Its doubt leaves the clock's out.</returns>
-    public Reading? FirstAt(double level)
+    public Reading? FirstAt(double level, double levelSd = 0)
     {
         for (int i = 1; i < _times.Length; i++)
         {
@@ -123,7 +124,7 @@ public sealed class PassChannel
             }
 
             double step = _times[i] - _times[i - 1], share = (level - _smooth[i - 1]) / (_smooth[i] - _smooth[i - 1]);
-            double slope = Math.Max((_smooth[i] - _smooth[i - 1]) / step, 1e-9), doubt = Total(level, Math.Max(_sds[i], _sds[i - 1])) / slope;
+            double slope = Math.Max((_smooth[i] - _smooth[i - 1]) / step, 1e-9), doubt = Math.Sqrt(Math.Pow(Total(level, Math.Max(_sds[i], _sds[i - 1])), 2) + (levelSd * levelSd)) / slope;
 
             // Between two values far apart the curve is not known: as likely anywhere about the straight line's crossing.
             double between = step > 2 * Reach ? step / Math.Sqrt(48) : 0;
@@ -187,6 +188,13 @@ public sealed class PassChannel
         Matrix<double> inverse = (design.Transpose() * design).Inverse();
         Vector<double> fit = inverse * (design.Transpose() * Vector<double>.Build.Dense(count, row => _values[left + row]));
         double at = -fit[1] / (2 * fit[2]);
+        double start = fit[0] + (fit[1] * (_times[left] - middle)), end = fit[0] + (fit[1] * (_times[right] - middle));
+        if ((fit[2] >= 0 || middle + at > _times[right]) && end - start > 2 * Noise / Math.Sqrt(count) && to - _times[right] < 2 * Reach)
+        {
+            // It still rises where the window ends: there is no top within.
+            return At(to) is { } last ? last with { TimeSd = 0 } : null;
+        }
+
         if (!(fit[2] < 0) || middle + at < _times[left] || middle + at > _times[right])
         {
             // Flat as far as the noise lets see: anywhere on it, and as high as its mean.
