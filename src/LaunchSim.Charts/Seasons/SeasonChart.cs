@@ -10,7 +10,7 @@ namespace LaunchSim.Charts.Seasons;
 /// <summary>A season as a picture: a panel for each time, one under the other, a pass beside the next, and below them how each was set.</summary>
 public static class SeasonChart
 {
-    private const double Width = 1040, Margin = 22, Head = 96, Foot = 50, PanelHeight = 118, Apart = 8, Names = 30, Row = 34;
+    private const double Width = 1040, Margin = 22, Head = 74, Foot = 50, PanelHeight = 118, Apart = 8, Names = 30, Row = 40;
     private const EdgeRenderingMode Exact = EdgeRenderingMode.PreferGeometricAccuracy;
 
     // A change of fewer last digits than this is not blown up to fill a panel.
@@ -41,7 +41,7 @@ public static class SeasonChart
         double within = Width - (2 * Margin), top = Margin;
         top += canvas.Wrapped(view.Title, new ScreenPoint(Margin, top), within, Theme.Sentence, Theme.Ink, Theme.Bold) + 2;
         bool isFitted = view.Panels.Any(panel => panel.Fitted is not null);
-        _ = canvas.Wrapped($"A dot is what was seen, its bar how far off that may be nineteen times in twenty. A ring on the dotted line is the prediction{(isFitted ? ", a diamond on the dashed line that of the fitted car" : "")}.", new ScreenPoint(Margin, top), within, Theme.Body, Theme.Muted);
+        _ = canvas.Wrapped($"A dot is what was seen or logged, its bar how far off that may be nineteen times in twenty. A ring on the dotted line is the prediction{(isFitted ? ", a diamond on the dashed line that of the fitted car" : "")}.", new ScreenPoint(Margin, top), within, Theme.Body, Theme.Muted);
         new Sheet(canvas, Width, height, Margin).Foot([view.Imprint + ".", LimitWords.Caution]);
         double left = Margin + Plot.Left - 6, right = Width - Margin - Plot.Right;
         top = Margin + Head;
@@ -65,7 +65,7 @@ public static class SeasonChart
             canvas.Text(SweepChart.FittedEnd(canvas, setting.Name, right - left, Theme.Small), new ScreenPoint(left, top), Theme.Small, Theme.Muted);
             for (int pass = 0; pass < view.Passes.Count; pass++)
             {
-                canvas.Text(SweepChart.Fitted(canvas, setting.Values[pass], column - 4, Theme.Small), new ScreenPoint(At(pass), top + 14), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Center);
+                canvas.Text(SweepChart.Fitted(canvas, setting.Values[pass], column - 4, Theme.Small), new ScreenPoint(At(pass), top + 17), Theme.Small, Theme.Ink, Theme.Normal, HorizontalAlignment.Center);
             }
 
             top += Row;
@@ -74,13 +74,13 @@ public static class SeasonChart
 
     private static void Panel(IRenderContext canvas, SeasonPanel panel, int passes, OxyRect area, bool isFirst)
     {
-        var across = new LinearAxis { Position = AxisPosition.Bottom, Minimum = -0.5, Maximum = passes - 0.5, LabelFormatter = _ => "", MajorStep = 10.0 * passes };
+        var across = new LinearAxis { Position = AxisPosition.Bottom, Minimum = 0.5, Maximum = passes + 0.5, LabelFormatter = _ => "", MajorStep = 10.0 * passes };
         var plot = new Plot(canvas, area, across, ExtentOf(panel), "");
         canvas.Text(SweepChart.Caption(char.ToUpperInvariant(panel.Name[0]) + panel.Name[1..], panel.Unit), new ScreenPoint(area.Left, area.Top - Plot.Above + 1), Theme.Small, Theme.Ink, Theme.Bold);
-        _ = plot.Line([.. panel.Predicted.Select((value, pass) => new DataPoint(pass, value))], Predicted);
+        _ = plot.Line([.. panel.Predicted.Select((value, pass) => new DataPoint(pass + 1, value))], Predicted);
         if (panel.Fitted is { } line)
         {
-            _ = plot.Line([.. line.Select((value, pass) => new DataPoint(pass, value))], Fitted);
+            _ = plot.Line([.. line.Select((value, pass) => new DataPoint(pass + 1, value))], Fitted);
         }
 
         plot.Draw();
@@ -88,26 +88,26 @@ public static class SeasonChart
         {
             if (double.IsFinite(panel.Predicted[pass]))
             {
-                canvas.Ring(plot.At(pass, panel.Predicted[pass]), 4, Theme.Rear);
-                Keep(plot, plot.At(pass, panel.Predicted[pass]));
+                canvas.Ring(plot.At(pass + 1, panel.Predicted[pass]), 4, Theme.Rear);
+                Keep(plot, plot.At(pass + 1, panel.Predicted[pass]));
             }
 
             if (panel.Fitted is { } fitted && double.IsFinite(fitted[pass]))
             {
-                Diamond(canvas, plot.At(pass, fitted[pass]));
-                Keep(plot, plot.At(pass, fitted[pass]));
+                Diamond(canvas, plot.At(pass + 1, fitted[pass]));
+                Keep(plot, plot.At(pass + 1, fitted[pass]));
             }
 
             if (double.IsFinite(panel.Seen[pass]))
             {
                 double half = double.IsFinite(panel.Doubt[pass]) ? panel.Doubt[pass] : 0;
-                ScreenPoint low = plot.At(pass, panel.Seen[pass] - half), high = plot.At(pass, panel.Seen[pass] + half);
+                ScreenPoint low = plot.At(pass + 1, panel.Seen[pass] - half), high = plot.At(pass + 1, panel.Seen[pass] + half);
                 canvas.DrawLine([low, high], Theme.Ink, 1.6, Exact);
                 canvas.DrawLine([new(low.X - 4, low.Y), new(low.X + 4, low.Y)], Theme.Ink, 1.6, Exact);
                 canvas.DrawLine([new(high.X - 4, high.Y), new(high.X + 4, high.Y)], Theme.Ink, 1.6, Exact);
-                canvas.Dot(plot.At(pass, panel.Seen[pass]), 4.5, Theme.Ink);
+                canvas.Dot(plot.At(pass + 1, panel.Seen[pass]), 4.5, Theme.Ink);
                 plot.Labels.Avoid([low, high]);
-                Keep(plot, plot.At(pass, panel.Seen[pass]));
+                Keep(plot, plot.At(pass + 1, panel.Seen[pass]));
             }
         }
 
@@ -117,7 +117,7 @@ public static class SeasonChart
             if (double.IsFinite(value))
             {
                 string text = value.ToString("F" + panel.Decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-                _ = plot.Labels.Offer((isFirst && pass == 0 ? who : "") + text, plot.At(pass, value), new LabelStyle { Color = color, Gap = 9, Directions = [0, 45, 315, 180, 90, 270], Farthest = 40 });
+                _ = plot.Labels.Offer((isFirst && pass == 0 ? who : "") + text, plot.At(pass + 1, value), new LabelStyle { Color = color, Gap = 9, Directions = [0, 45, 315, 180, 90, 270], Farthest = 40 });
             }
         }
     }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LaunchSim.Cli.Commands.Seasons;
 using LaunchSim.Cli.Terminal;
 
 namespace LaunchSim.Cli.Commands;
@@ -33,6 +34,7 @@ internal static class CommandRegister
             PassCommand.Create(session),
             ColumnsCommand.Create(session),
             FitCommand.Create(session),
+            SeasonCommand.Create(session),
             ServeCommand.Create(session),
             SchemaCommand.Create(session),
             CompletionCommand.Create(session),

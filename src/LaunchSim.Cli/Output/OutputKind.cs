@@ -36,6 +36,9 @@ internal sealed record OutputKind(string Name, string Extension, string Begins, 
     /// <summary>The table of what could be changed next.</summary>
     public static OutputKind Changes { get; } = new("a table of changes", ".csv", "change,steps,minutes,");
 
+    /// <summary>The table of a season.</summary>
+    public static OutputKind Season { get; } = new("a table of a season", ".csv", "pass,file,when,");
+
     /// <summary>Measured values beside the predicted ones.</summary>
     public static OutputKind MeasuredRows { get; } = new("a table of a pass", ".csv", "quantity,source,time_s,");
 

@@ -59,6 +59,14 @@ public sealed record PassPrediction
     {
         LaunchSolution solution = LaunchSimulation.Solve(scenario.Car!, settings, cancellation);
         cancellation.ThrowIfCancellationRequested();
+        return Of(pass, scenario, settings, solution);
+    }
+
+    /// <summary>Reads the prediction of a pass by its own car off a launch that was solved already.</summary>
+    internal static PassPrediction Of(PassFile pass, LaunchSolution solution) => Of(pass, pass.Scenario, pass.Run, solution);
+
+    private static PassPrediction Of(PassFile pass, Scenario scenario, RunSettings settings, LaunchSolution solution)
+    {
         using var launch = new LaunchReading(solution, settings);
         PredictedFacts facts = SeenPrediction.Read(launch, pass.Seen.Visible, [.. pass.Seen.Marks.Select(mark => mark.Distance)]);
         return new PassPrediction

@@ -34,7 +34,7 @@ public sealed class SeasonBook(ScenarioReader scenarios)
         ArgumentNullException.ThrowIfNull(text);
         using var held = SeasonLock.Take(folder);
         SeasonFolder.Tidy(folder);
-        string path = Path.Combine(folder, SeasonFolder.NextName(folder));
+        string path = Path.Combine(folder, SeasonFolder.NextName(folder, PassEdit.Find(text.Text, "name")));
         PassResult read = _reader.ReadText(text.Text, path);
         if (read.Pass is null)
         {

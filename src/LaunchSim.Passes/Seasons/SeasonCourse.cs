@@ -1,3 +1,6 @@
+using LaunchSim.Passes.Comparing;
+using LaunchSim.Passes.Logs;
+using LaunchSim.Reports;
 using LaunchSim.Scenarios;
 using LaunchSim.Scenarios.Recorded;
 using LaunchSim.Studies.Comparing;
@@ -16,15 +19,16 @@ public sealed record SeasonCourse
     /// <summary>Settings that were not the same in all passes, as written in each.</summary>
     public required IReadOnlyList<WrittenDifference> Settings { get; init; }
 
-    /// <summary>Why some pass's changes do not fit the fitted car.</summary>
+    /// <summary>Why some pass's changes do not fit the fitted car, and what is wrong with logs.</summary>
     public required IReadOnlyList<Diagnostic> Warnings { get; init; }
 
     /// <summary>Predicts every pass of a season.</summary>
     /// <param name="season">The season.</param>
+    /// <param name="readsLogs">Whether figures are also read off the passes' logs.</param>
     /// <param name="done">Called after each pass.</param>
     /// <param name="cancellation">Asked once a step.</param>
     /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
-    public static SeasonCourse Of(Season season, Action? done = null, CancellationToken cancellation = default)
+    public static SeasonCourse Of(Season season, bool readsLogs, Action? done = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(season);
         var entries = new List<SeasonEntry>();
@@ -39,7 +43,12 @@ public sealed record SeasonCourse
             }
 
             IReadOnlyList<WrittenDifference>? changes = entries.Count == 0 ? null : Differences([entries[^1].Pass.Scenario, pass.Scenario]);
-            entries.Add(new SeasonEntry(pass, entries.Count + 1, changes, PassPrediction.Of(pass, cancellation), fitted));
+            bool isLogged = readsLogs && pass.Logs.Count > 0;
+            LaunchOutcome? outcome = isLogged ? LaunchOutcome.Of(pass.Scenario, pass.Run, cancellation) : null;
+            entries.Add(new SeasonEntry(pass, entries.Count + 1, changes, outcome is null ? PassPrediction.Of(pass, cancellation) : PassPrediction.Of(pass, outcome.Solution), fitted)
+            {
+                Figures = outcome is { Failure: null } ? Logged(pass, outcome, warnings, cancellation) : [],
+            });
             done?.Invoke();
         }
 
@@ -50,6 +59,23 @@ public sealed record SeasonCourse
             Settings = entries.Count < 2 ? [] : Differences([.. season.Passes.Select(pass => pass.Scenario)]),
             Warnings = warnings,
         };
+    }
+
+    // What is wrong with a log is told; all else of the season can still be shown.
+    private static IReadOnlyList<PassFigure> Logged(PassFile pass, LaunchOutcome outcome, List<Diagnostic> warnings, CancellationToken cancellation)
+    {
+        var logs = new List<Comparing.PassLog>();
+        foreach (Scenarios.Recorded.PassLog log in pass.Logs)
+        {
+            LogResult read = LogReader.Read(log.File, log.Mapping, outcome, null, cancellation);
+            warnings.AddRange(read.Errors.Select(error => error with { Severity = Severity.Warning }));
+            if (read.Log is { } aligned)
+            {
+                logs.Add(new Comparing.PassLog(log.File, aligned));
+            }
+        }
+
+        return logs.Count == 0 ? [] : PassComparison.Of(outcome, logs).Figures;
     }
 
     // How long to run and what is wanted are no settings of the car.

@@ -10,6 +10,10 @@ public static partial class SeasonFolder
     /// <summary>What temporary files of the season begin with: one that is there while nobody holds the lock is a dead writer's.</summary>
     internal const string Temporary = ".season-";
 
+    private const int LongestSlug = 40;
+
+    private static readonly TimeSpan Forgotten = TimeSpan.FromMinutes(10);
+
     /// <summary>The pass files by their names, numbers in them counting as numbers: pass-2 before pass-10.</summary>
     /// <param name="folder">The folder, as it was named.</param>
     public static IReadOnlyList<string> Passes(string folder)
@@ -21,20 +25,30 @@ public static partial class SeasonFolder
             .OrderBy(file => Ordered(Path.GetFileName(file)), StringComparer.Ordinal)];
     }
 
-    /// <summary>The name of the next pass's file.</summary>
+    /// <summary>
+    /// The name of the next pass's file, in the manner of those that are there: <c>pass-3.yaml</c> after <c>pass-2.yaml</c>,
+    /// <c>03-one-hole-down.yaml</c> after <c>02-as-measured.yaml</c>.
+    /// </summary>
     /// <param name="folder">The folder.</param>
-    public static string NextName(string folder)
+    /// <param name="name">What the pass is called; null or empty when it has no name.</param>
+    public static string NextName(string folder, string? name)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        long last = Directory.EnumerateFiles(folder).Select(file => Numbered().Match(Path.GetFileName(file)))
-            .Where(match => match.Success).Select(match => long.TryParse(match.Groups[1].ValueSpan, CultureInfo.InvariantCulture, out long number) ? number : 0).DefaultIfEmpty(0).Max();
-        return string.Create(CultureInfo.InvariantCulture, $"pass-{last + 1}.yaml");
+        (long last, string digits, bool isPlain) = Passes(folder).Concat(Directory.EnumerateFiles(folder, "pass-*"))
+            .Select(file => AnyNumber().Match(Path.GetFileName(file))).Where(match => match.Success)
+            .Select(match => (long.TryParse(match.Groups[2].ValueSpan, CultureInfo.InvariantCulture, out long number) ? number : 0, match.Groups[2].Value, match.Groups[1].Length == 0))
+            .DefaultIfEmpty((0, "", false)).MaxBy(one => one.Item1);
+        string next = (last + 1).ToString(CultureInfo.InvariantCulture).PadLeft(digits.StartsWith('0') ? digits.Length : 1, '0');
+        string slug = isPlain ? NotInNames().Replace((name ?? "").ToLowerInvariant(), "-").Trim('-') : "";
+        return isPlain ? $"{next}{(slug.Length > 0 ? "-" + slug[..Math.Min(slug.Length, LongestSlug)].TrimEnd('-') : "")}.yaml" : $"pass-{next}.yaml";
     }
 
     /// <summary>Takes away what writers left that were killed: only to be called by who holds the lock.</summary>
     internal static void Tidy(string folder)
     {
-        foreach (string left in Directory.EnumerateFiles(folder, Temporary + "*.tmp"))
+        // Others that ask for the lock have temporary files, too, for an instant.
+        IEnumerable<string> asked = Directory.EnumerateFiles(folder, SeasonLock.Temporary + "*.tmp").Where(file => DateTime.UtcNow - File.GetLastWriteTimeUtc(file) > Forgotten);
+        foreach (string left in Directory.EnumerateFiles(folder, Temporary + "*.tmp").Concat(asked).ToArray())
         {
             try
             {
@@ -67,6 +81,12 @@ public static partial class SeasonFolder
 
     [GeneratedRegex(@"^pass-(\d+)\b.*\.ya?ml$", RegexOptions.IgnoreCase)]
     private static partial Regex Numbered();
+
+    [GeneratedRegex(@"^(pass-)?(\d+)(?!\d).*\.ya?ml$", RegexOptions.IgnoreCase)]
+    private static partial Regex AnyNumber();
+
+    [GeneratedRegex("[^a-z0-9]+")]
+    private static partial Regex NotInNames();
 
     [GeneratedRegex(@"\d+")]
     private static partial Regex Digits();

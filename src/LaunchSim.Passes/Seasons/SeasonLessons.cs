@@ -53,14 +53,14 @@ public static class SeasonLessons
                 string sides = error.Same == error.Count ? $"all {error.Count} passes on that side" : $"{error.Same} of {error.Count} passes on that side";
                 string fitted = Error.Of(course, measure, entry => entry.Fitted) is { } better
                     ? $"; with the fitted car {Plain(better.Mean)} on average" : "";
-                string more = measure.IsLag ? error.Mean > 0 ? "larger" : "smaller" : measure.Mark is null ? error.Mean > 0 ? "later" : "sooner" : error.Mean > 0 ? "longer" : "shorter";
-                yield return new SeasonLesson(LessonKind.Trust, $"Predictions err on one side at {name}: {more} than seen by {Plain(Math.Abs(error.Mean))} on average, {sides}{fitted}.");
+                string more = measure.IsLag ? error.Mean > 0 ? "the front later" : "the front sooner" : measure.Mark is null ? error.Mean > 0 ? "later" : "sooner" : error.Mean > 0 ? "longer" : "shorter";
+                yield return new SeasonLesson(LessonKind.Trust, $"Predictions err on one side at {name}: {more} than measured by {Plain(Math.Abs(error.Mean))} on average, {sides}{fitted}.");
             }
         }
 
         if (fair.Count > 0)
         {
-            yield return new SeasonLesson(LessonKind.Trust, $"No side shows, within what was seen, at {SeasonWords.List(fair)}.");
+            yield return new SeasonLesson(LessonKind.Trust, $"No side shows, within what was measured, at {SeasonWords.List(fair)}.");
         }
 
         if (few.Count > 0)
@@ -74,9 +74,10 @@ public static class SeasonLessons
         SeasonEntry before = course.Entries[entry.Number - 2];
         var seen = new List<string>();
         var within = new List<string>();
+        var missed = new List<string>();
         foreach (SeasonMeasure measure in measures)
         {
-            if (measure.Seen(before.Pass) is not { } was || measure.Seen(entry.Pass) is not { } now)
+            if (measure.Seen(before) is not { } was || measure.Seen(entry) is not { } now)
             {
                 continue;
             }
@@ -91,15 +92,19 @@ public static class SeasonLessons
             else
             {
                 within.Add(name);
+                if (Math.Abs(predicted) > Surely * doubt)
+                {
+                    missed.Add($"{Signed(predicted)} of {name}");
+                }
             }
         }
 
         string what = $"{before.Id} to {entry.Id}, {SeasonWords.Changes(entry)}: ";
         string came = seen.Count > 0 ? string.Join("; ", seen)
-            : within.Count > 0 ? $"no difference beyond the doubt of what was seen, of {SeasonWords.List(within)}"
-            : "nothing was seen in both";
+            : within.Count > 0 ? $"no difference beyond the doubt of what was measured, of {SeasonWords.List(within)}{(missed.Count > 0 ? $", where {SeasonWords.List(missed)} {(missed.Count == 1 ? "was" : "were")} predicted" : "")}"
+            : "nothing was measured in both";
         string together = entry.Changes!.Count > 1 && seen.Count > 0 ? "; which of the changes did it cannot be told" : "";
-        string track = Differs(before.Pass.Track, entry.Pass.Track) || Differs(before.Pass.Weather, entry.Pass.Weather) ? "; track or weather are noted otherwise, too" : "";
+        string track = seen.Count > 0 && (Differs(before.Pass.Track, entry.Pass.Track) || Differs(before.Pass.Weather, entry.Pass.Weather)) ? "; track or weather are noted otherwise, too" : "";
         return new SeasonLesson(LessonKind.Change, $"{what}{came}{together}{track}.");
     }
 
@@ -142,7 +147,7 @@ public static class SeasonLessons
         public static Error? Of(SeasonCourse course, SeasonMeasure measure, Func<SeasonEntry, PassPrediction?> prediction)
         {
             (double Difference, double Sd)[] all = [.. course.Entries
-                .Select(entry => prediction(entry) is { } one ? measure.Difference(entry.Pass, one) : null).OfType<(double, double)>()];
+                .Select(entry => prediction(entry) is { } one ? measure.Difference(entry, one) : null).OfType<(double, double)>()];
             if (all.Length == 0)
             {
                 return null;

@@ -1,4 +1,5 @@
 using System.Text;
+using LaunchSim.Scenarios.Writing;
 
 namespace LaunchSim.Passes.Seasons;
 
@@ -7,25 +8,31 @@ namespace LaunchSim.Passes.Seasons;
 public sealed class SeasonHeldException(string message) : IOException(message);
 
 /// <summary>
-/// The lock against two writers of one season: a file with who holds it, which also is locked by the system as long as its
-/// holder lives. What a dead process left is taken over only when that is certain, and told.
+/// The lock against two writers of one season: a file that says who holds it, made where none is, whole from its first instant.
+/// What a dead process left is taken over only when it is certain that it is dead, and told.
 /// </summary>
 /// <remarks>
-/// The system's lock falls with its process, whatever ends it. Where file systems know none, as on some networks, the number
-/// and start of the process in the file still keep two writers of one machine apart; of another machine nothing is certain,
-/// and the lock is left alone. A file that was taken away between opening and locking is noticed by its token.
+/// Taking over is what two could do at once. Who does it locks the very file that is there by the system's means, reads it,
+/// sees that the name still leads to it, and only then puts its own in its place: another one that had opened the same file
+/// then finds that the name leads elsewhere, and begins anew.
 /// </remarks>
 public sealed class SeasonLock : IDisposable
 {
     /// <summary>The file's name in the season's folder.</summary>
     public const string FileName = ".season.lock";
 
-    private const int Attempts = 20;
+    /// <summary>What its temporary files begin with.</summary>
+    internal const string Temporary = ".season.lock-";
+
+    private const int Attempts = 40;
+
+    // Others look into the file only for an instant.
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(5);
 
     private readonly string _path;
-    private readonly FileStream _stream;
+    private readonly LockHolder _own;
 
-    private SeasonLock(string path, FileStream stream, LockHolder? left) => (_path, _stream, TakenOver) = (path, stream, left);
+    private SeasonLock(string path, LockHolder own, LockHolder? left) => (_path, _own, TakenOver) = (path, own, left);
 
     /// <summary>The dead process whose lock was taken over; null when there was none.</summary>
     public LockHolder? TakenOver { get; }
@@ -41,90 +48,146 @@ public sealed class SeasonLock : IDisposable
         string path = Path.Combine(Path.GetFullPath(folder), FileName);
         for (int attempt = 0; attempt < Attempts; attempt++)
         {
-            if (Open(path) is not { } stream)
+            var own = LockHolder.Now();
+            if (TryMake(path, own, isLast: attempt == Attempts - 1))
             {
-                throw Held(path, Holder(path));
+                return new SeasonLock(path, own, null);
             }
 
-            string before = Read(stream);
-            LockHolder? left = LockHolder.Read(before);
-            if (before.Length > 0 && left?.IsCertainlyGone != true)
+            if (TryTakeOver(path, own, out LockHolder? left))
             {
-                stream.Dispose();
+                return new SeasonLock(path, own, left);
+            }
+
+            if (left is not null)
+            {
                 throw Held(path, left);
             }
 
-            var own = LockHolder.Now();
-            stream.SetLength(0);
-            stream.Position = 0;
-            stream.Write(Encoding.UTF8.GetBytes(own.Text));
-            stream.Flush(flushToDisk: true);
-
-            // Another process may have taken this very file away between our opening and our locking it.
-            if (Holder(path)?.Token == own.Token)
-            {
-                return new SeasonLock(path, stream, left);
-            }
-
-            stream.Dispose();
+            Thread.Sleep(Pause);
         }
 
-        throw Held(path, Holder(path));
+        throw Held(path, null);
     }
 
     /// <summary>Lets it go.</summary>
     public void Dispose()
     {
-        if (OperatingSystem.IsWindows())
+        // What stands there may be another's by now, if somebody took the file away by hand.
+        for (int attempt = 0; attempt < Attempts; attempt++)
         {
-            _stream.Dispose();
-        }
+            try
+            {
+                using (FileStream stream = Open(_path))
+                {
+                    if (LockHolder.Read(Read(stream))?.Token != _own.Token)
+                    {
+                        return;
+                    }
 
-        try
-        {
-            File.Delete(_path);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            // The next one to take it finds that its holder is gone.
-        }
+                    if (!OperatingSystem.IsWindows())
+                    {
+                        File.Delete(_path);
+                        return;
+                    }
+                }
 
-        _stream.Dispose();
+                File.Delete(_path);
+                return;
+            }
+            catch (FileNotFoundException)
+            {
+                return;
+            }
+            catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+            {
+                Thread.Sleep(Pause);
+            }
+        }
     }
 
-    private static FileStream? Open(string path)
+    private static bool TryMake(string path, LockHolder own, bool isLast)
     {
         try
         {
-            return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, OperatingSystem.IsWindows() ? FileShare.Read | FileShare.Delete : FileShare.None);
+            NewFile.Write(path, own.Text, CancellationToken.None, Temporary);
+            return true;
         }
-        catch (IOException) when (File.Exists(path))
+        catch (IOException exception) when (exception is not DirectoryNotFoundException && (!isLast || File.Exists(path)))
         {
-            return null;
+            // Mostly there is one already, which may be gone a moment later.
+            return false;
         }
     }
+
+    /// <summary>Puts our own in the place of a dead one's.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="own">Ourselves.</param>
+    /// <param name="found">Who stands there, if that could be read and is not certainly gone, or was taken over.</param>
+    private static bool TryTakeOver(string path, LockHolder own, out LockHolder? found)
+    {
+        found = null;
+        try
+        {
+            using FileStream stream = Open(path);
+            string text = Read(stream);
+            LockHolder? holder = LockHolder.Read(text);
+            if (holder is null || !holder.IsCertainlyGone)
+            {
+                found = holder ?? throw Unreadable(path);
+                return false;
+            }
+
+            if (!IsSame(path))
+            {
+                return false;
+            }
+
+            if (OperatingSystem.IsWindows())
+            {
+                stream.Dispose();
+            }
+
+            ReplacedFile.Write(path, own.Text, CancellationToken.None, Temporary);
+            found = holder;
+            return true;
+        }
+        catch (IOException exception) when (exception is not SeasonHeldException)
+        {
+            // It is gone, or another one looks into it: again.
+            return false;
+        }
+    }
+
+    // Locked by us, the file lets nobody in: if somebody gets in by its name, that leads to another one.
+    private static bool IsSame(string path)
+    {
+        try
+        {
+            using FileStream other = Open(path);
+            return false;
+        }
+        catch (FileNotFoundException)
+        {
+            return false;
+        }
+        catch (IOException)
+        {
+            return true;
+        }
+    }
+
+    private static FileStream Open(string path) => new(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
 
     private static string Read(FileStream stream)
     {
         byte[] bytes = new byte[4096];
-        int count = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-        return Encoding.UTF8.GetString(bytes, 0, count);
-    }
-
-    // Without asking for a lock: who holds it is told by the file whose lock another has.
-    private static LockHolder? Holder(string path)
-    {
-        try
-        {
-            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            return LockHolder.Read(Read(stream));
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            return null;
-        }
+        return Encoding.UTF8.GetString(bytes, 0, stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false));
     }
 
     private static SeasonHeldException Held(string path, LockHolder? holder) => new(
         $"the season is being written to by {holder?.Words ?? "another process"}; wait until it is done; if it is certain that nobody writes, take `{path}` away");
+
+    private static SeasonHeldException Unreadable(string path) => new(
+        $"`{path}` does not say who holds the season's lock; if it is certain that nobody writes, take it away");
 }

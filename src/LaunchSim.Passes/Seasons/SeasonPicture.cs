@@ -1,15 +1,13 @@
 using LaunchSim.Charts;
 using LaunchSim.Charts.Seasons;
 using LaunchSim.Reports.Numbers;
+using LaunchSim.Scenarios.Recorded;
 
 namespace LaunchSim.Passes.Seasons;
 
 /// <summary>The picture of a season.</summary>
 public static class SeasonPicture
 {
-    // What is written with ± holds nineteen times in twenty.
-    private const double NineteenInTwenty = 1.96;
-
     // More settings than these make no picture any more; the table has them all.
     private const int MostSettings = 8;
 
@@ -42,8 +40,8 @@ public static class SeasonPicture
             Name = SeasonWords.Name(measure, readout),
             Unit = scale.Unit,
             Decimals = scale.Decimals,
-            Seen = Each(entry => measure.Seen(entry.Pass)?.Time),
-            Doubt = Each(entry => NineteenInTwenty * measure.Seen(entry.Pass)?.Sd),
+            Seen = Each(entry => measure.Seen(entry)?.Time),
+            Doubt = Each(entry => measure.Seen(entry) is { } seen ? SeenDoubt.HalfWidth(seen.Sd) : null),
             Predicted = Each(entry => measure.Predicted(entry.Predicted)),
             Fitted = isFitted ? Each(entry => entry.Fitted is { } fitted ? measure.Predicted(fitted) : null) : null,
         };

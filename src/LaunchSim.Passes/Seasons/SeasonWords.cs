@@ -1,4 +1,5 @@
 using System.Globalization;
+using LaunchSim.Passes.Seen;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Scenarios.Recorded;
 using LaunchSim.Studies.Comparing;
@@ -35,7 +36,7 @@ public static class SeasonWords
     public static string Value(SeasonMeasure measure, double value)
     {
         ArgumentNullException.ThrowIfNull(measure);
-        return double.IsNaN(value) ? "never" : measure.IsLag ? Readout.Lag.Text(value) : Readout.Time.Text(value);
+        return double.IsNaN(value) ? Never(measure) : measure.IsLag ? Readout.Lag.Text(value) : Readout.Time.Text(value);
     }
 
     /// <summary>The same without its unit.</summary>
@@ -44,8 +45,11 @@ public static class SeasonWords
     public static string Number(SeasonMeasure measure, double value)
     {
         ArgumentNullException.ThrowIfNull(measure);
-        return double.IsNaN(value) ? "never" : measure.IsLag ? Readout.Lag.Number(value) : Readout.Time.Number(value);
+        return double.IsNaN(value) ? Never(measure) : measure.IsLag ? Readout.Lag.Number(value) : Readout.Time.Number(value);
     }
+
+    // A lag of two of which one never comes is none.
+    private static string Never(SeasonMeasure measure) => measure.IsLag ? "none" : "never";
 
     /// <summary>A setting that is otherwise than before.</summary>
     /// <param name="change">The setting in both.</param>
@@ -112,5 +116,30 @@ public static class SeasonWords
     {
         ArgumentNullException.ThrowIfNull(names);
         return names.Count < 2 ? string.Concat(names) : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
+    }
+
+    /// <summary>A fact as it was seen: in seconds with how far off it may be nineteen times in twenty, or in its words.</summary>
+    /// <param name="fact">The fact.</param>
+    public static string Seen(SeenComparison fact)
+    {
+        ArgumentNullException.ThrowIfNull(fact);
+        return fact.Kind switch
+        {
+            SeenKind.Time => $"{Readout.Time.Number(fact.Seen)} ±{Readout.Time.Text(SeenDoubt.HalfWidth(fact.Sd))}",
+            SeenKind.Before => "before " + Readout.Time.Text(fact.Seen),
+            SeenKind.After => "after " + Readout.Time.Text(fact.Seen),
+            _ => fact.Written,
+        };
+    }
+
+    /// <summary>By how much a prediction differs from what was seen, or that only one of them does it.</summary>
+    /// <param name="fact">The fact.</param>
+    public static string Difference(SeenComparison fact)
+    {
+        ArgumentNullException.ThrowIfNull(fact);
+        return fact.Kind == SeenKind.Never ? fact.Happens ? "seen never" : "agree"
+            : !fact.Happens ? "predicted never"
+            : fact.Kind == SeenKind.Time ? Readout.Lag.WithSign(fact.Difference)
+            : fact.Difference == 0 ? "agree" : $"off by {Readout.Lag.Text(Math.Abs(fact.Difference))}";
     }
 }

@@ -1,4 +1,5 @@
 using LaunchSim.Scenarios.Reading;
+using LaunchSim.Scenarios.Schema;
 using LaunchSim.Scenarios.Writing;
 
 namespace LaunchSim.Scenarios.Recorded;
@@ -9,6 +10,10 @@ namespace LaunchSim.Scenarios.Recorded;
 /// </summary>
 public static class PassEdit
 {
+    /// <summary>The keys below <c>seen</c>, in the order of the reference.</summary>
+    public static IReadOnlyList<NamedPath> SeenKeys { get; } =
+        [.. ((SectionKind)PassKeys.Pass.Keys.First(key => key.Name == "seen").Kind).Section.Keys.Select(key => new NamedPath(key.Name, key.What, false))];
+
     /// <summary>The value at a path as it is written, on one line; null when it is not there.</summary>
     /// <param name="text">The file's text.</param>
     /// <param name="path">Such as <c>seen.rear_open</c> or <c>changed.rear.spring.rate</c>.</param>
@@ -120,7 +125,7 @@ public static class PassEdit
         int at = map.IndexOf(piece.Key);
         if (at < 0)
         {
-            return value is null ? text : Add(text, map, path, step, value);
+            return value is null ? text : path.Skip(step).Any(one => one.Index is not null) ? null : Add(text, map, path, step, value);
         }
 
         if (!isLast)

@@ -25,4 +25,8 @@ public static class SeenDoubt
     /// <summary>One standard deviation of what is written with a ±, which holds nineteen times in twenty.</summary>
     /// <param name="halfWidth">What stands after the ±.</param>
     public static double OfWritten(double halfWidth) => halfWidth / NineteenInTwenty;
+
+    /// <summary>How far off something may be nineteen times in twenty.</summary>
+    /// <param name="sd">Its standard deviation.</param>
+    public static double HalfWidth(double sd) => NineteenInTwenty * sd;
 }

@@ -20,7 +20,7 @@ public sealed record HtmlPage
     /// <summary>The style, as CSS.</summary>
     public required string Style { get; init; }
 
-    /// <summary>The script, as JavaScript.</summary>
+    /// <summary>The script, as JavaScript; empty for a page without one, which then allows none.</summary>
     public required string Script { get; init; }
 
     /// <summary>What stands between the body's tags, as HTML without script and style.</summary>
@@ -34,7 +34,7 @@ public sealed record HtmlPage
 
     /// <summary>The policy, as for a header.</summary>
     public string Policy =>
-        $"default-src 'none'; script-src {Hash(Script)}; style-src {Hash(Style)}; img-src data:; connect-src {(Connects ? "'self'" : "'none'")}; base-uri 'none'; form-action 'none'";
+        $"default-src 'none'; script-src {(Script.Length > 0 ? Hash(Script) : "'none'")}; style-src {Hash(Style)}; img-src data:; connect-src {(Connects ? "'self'" : "'none'")}; base-uri 'none'; form-action 'none'";
 
     /// <summary>The file's text.</summary>
     public string Text
@@ -65,7 +65,12 @@ public sealed record HtmlPage
                 text.Append("<script type=\"application/json\" id=\"").Append(id).Append("\">").Append(json.Replace("<", "\\u003c", StringComparison.Ordinal)).Append("</script>\n");
             }
 
-            return text.Append("<script type=\"module\">").Append(Script).Append("</script>\n</body>\n</html>\n").ToString();
+            if (Script.Length > 0)
+            {
+                text.Append("<script type=\"module\">").Append(Script).Append("</script>\n");
+            }
+
+            return text.Append("</body>\n</html>\n").ToString();
         }
     }
 

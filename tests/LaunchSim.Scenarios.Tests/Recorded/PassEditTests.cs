@@ -72,7 +72,7 @@ public class PassEditTests
         Assert.Equal("{car: a.yaml, seen: {shake: light}}", PassEdit.Set("{car: a.yaml}", "seen.shake", "light"));
         Assert.Equal("car: a.yaml\ntrack: left\nseen:\n  shake: light\n", PassEdit.Set("car: a.yaml\nseen:\ntrack: left\n", "seen.shake", "light"));
         Assert.Equal("car: a.yaml\ntrack: left # lane\n", PassEdit.Set("car: a.yaml\ntrack: # lane\n", "track", "left"));
-        Assert.Null(PassEdit.Set("car: a.yaml\n", "logs[0].file", "b.csv") is { } odd && odd.Contains("logs[0]", StringComparison.Ordinal) ? odd : null);
+        Assert.Null(PassEdit.Set("car: a.yaml\n", "logs[0].file", "b.csv"));
     }
 
     [Fact]

@@ -51,10 +51,15 @@ internal sealed class CaseMaker(Sources sources)
             Documents.Reform(draft);
         }
 
-        List<string> arguments = [command.Name, .. draft.Named.Select(name => Path.IsPathRooted(name) || name.Length == 0 ? name : $"{FuzzCase.Folder}/{name}")];
+        List<string> arguments = [.. command.Name.Split(' '), .. (command.NamesFiles ? draft.Named : []).Select(name => Path.IsPathRooted(name) || name.Length == 0 ? name : $"{FuzzCase.Folder}/{name}")];
         if (command.Argument is { } argument)
         {
             arguments.Add(argument(draft));
+        }
+
+        if (command.Second is { } second)
+        {
+            arguments.Add(second(draft));
         }
 
         bool oddOption = spoilt >= 80 || (files == 0 && !sound);
@@ -81,7 +86,7 @@ internal sealed class CaseMaker(Sources sources)
             draft.Note("an odd argument");
         }
 
-        return new FuzzCase { Seed = seed, Command = command.Name, Arguments = arguments, Files = [.. draft.Files], Steps = draft.Steps, IsWild = draft.IsWild, Patience = command.IsStudy ? StudyPatience : 1 };
+        return new FuzzCase { Seed = seed, Command = command.Name, Arguments = arguments, Files = [.. draft.Files], Steps = draft.Steps, IsWild = draft.IsWild, Changes = command.Changes, Patience = command.IsStudy ? StudyPatience : 1 };
     }
 
     // How many times longer a study may take than a single launch.

@@ -12,6 +12,9 @@ internal sealed record FuzzCase
     /// <summary>The command under which it is counted.</summary>
     public required string Command { get; init; }
 
+    /// <summary>The file that the command is there to change; empty when it has to leave everything alone.</summary>
+    public string Changes { get; init; } = "";
+
     /// <summary>How many times longer than others it may take.</summary>
     public int Patience { get; init; } = 1;
 

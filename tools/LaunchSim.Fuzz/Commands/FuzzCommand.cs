@@ -3,7 +3,7 @@ using LaunchSim.Fuzz.Cases;
 namespace LaunchSim.Fuzz.Commands;
 
 /// <summary>A command of the program as cases call it.</summary>
-/// <param name="Name">Its name.</param>
+/// <param name="Name">Its name; a command of a command with both names, a blank between.</param>
 /// <param name="Weight">How often it is taken, against the others.</param>
 /// <param name="Files">How many scenario files it is given.</param>
 /// <param name="Options">All its options.</param>
@@ -11,6 +11,15 @@ internal sealed record FuzzCommand(string Name, int Weight, Func<Dice, int> File
 {
     /// <summary>An argument that is no scenario file; null for none.</summary>
     public Func<Draft, string>? Argument { get; init; }
+
+    /// <summary>Whether the scenario files stand on the line; otherwise they are there for what an argument names.</summary>
+    public bool NamesFiles { get; init; } = true;
+
+    /// <summary>The file that it is there to change; empty when it has to leave everything alone.</summary>
+    public string Changes { get; init; } = "";
+
+    /// <summary>A second such argument; null for none.</summary>
+    public Func<Draft, string>? Second { get; init; }
 
     /// <summary>Whether it runs many launches: they are kept short, and it may take as many times longer.</summary>
     public bool IsStudy { get; init; }

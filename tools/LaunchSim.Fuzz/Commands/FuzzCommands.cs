@@ -28,6 +28,10 @@ internal static class FuzzCommands
         Linkage = new("--linkage", 0.4, draft => draft.Dice.Pick(["four-link", "ladder-bar"]), draft => draft.Dice.Pick(["", "three-link"])),
         Format = new("--format", 0.05, draft => draft.Dice.Pick(["png", "svg"]), draft => draft.Dice.Pick(["pdf", ""]));
 
+    private static readonly FuzzOption
+        Fitted = new("--fitted", 0.1, OptionValues.PassFile, draft => OptionValues.OddFile(draft, ".yaml")),
+        Day = new("--when", 0.5, _ => "2026-09-13", draft => draft.Dice.Pick(["", "today", "2026-02-30", "13.9.2026"]));
+
     // What studies over a grid share.
     private static readonly FuzzOption[] Grid =
     [
@@ -149,6 +153,7 @@ internal static class FuzzCommands
             Csv,
             Picture(0.05),
             Charts(0.02),
+            new("--page", 0.1, draft => OptionValues.File(draft, ".html"), draft => OptionValues.OddFile(draft, ".html")),
             Format,
             Units,
             OptionValues.Set)
@@ -184,6 +189,33 @@ internal static class FuzzCommands
         {
             Argument = OptionValues.PassFile,
             IsStudy = true,
+        },
+        new("season list", 1, _ => 1, Json, Units) { Argument = OptionValues.SeasonFolder, NamesFiles = false },
+        new("season show", 1, _ => 1, Json, Units, Fitted) { Argument = OptionValues.PassFile, NamesFiles = false },
+        new("season trend", 1, _ => 1, Json, Units, Fitted, Picture(0.1), new("--csv", 0.2, draft => OptionValues.NewFile(draft, ".csv"), draft => OptionValues.OddFile(draft, ".csv"))) { Argument = OptionValues.SeasonFolder, NamesFiles = false },
+        new("season report", 1, _ => 1, new("--out", 1, draft => OptionValues.File(draft, ".html"), draft => OptionValues.OddFile(draft, ".html")), Units, Fitted) { Argument = OptionValues.SeasonFolder, NamesFiles = false },
+        new("season close", 1, _ => 1, Day) { Argument = OptionValues.PassFile, NamesFiles = false, Changes = "pass.yaml" },
+        new("season correct", 1, _ => 1, new("--why", 0.7, _ => "Seen again", draft => draft.Dice.Pick(["", "a\nb", "it's: a # reason"])), Day)
+        {
+            Argument = OptionValues.PassFile,
+            NamesFiles = false,
+            Changes = "pass.yaml",
+            Second = draft => draft.Dice.Pick(["seen.shake=light", "changed.rear.spring.rate=150 lb/in", "track=", "seen.rear_moves=frame 3", "notes={a: [", "car=none.yaml", "closed=2026-09-13", "=", "x", "seen=1", "logs[7].file=a.csv"]),
+        },
+        new("season add", 1, _ => 1,
+            new("--car", 0.9, OptionValues.PassFile, draft => OptionValues.OddFile(draft, ".yaml")),
+            new("--like", 0.2, draft => draft.Dice.Pick(["last", OptionValues.PassFile(draft)]), draft => OptionValues.OddFile(draft, ".yaml")),
+            new("--name", 0.3, draft => draft.Dice.Pick(["One hole down", "it's: a # pass", "- x"]), draft => draft.Dice.Pick(["", " ", "a\nb"])),
+            new("--when", 0.5, _ => "2026-09-12 14:10", draft => draft.Dice.Pick(["", "now", "2026-02-30", "12.9.2026"])),
+            new("--track", 0.2, _ => "left lane, sprayed", draft => draft.Dice.Pick(["", "\t", "{"])),
+            new("--weather", 0.2, _ => "18 °C, dry", draft => draft.Dice.Pick(["", "a\nb"])),
+            new("--seen", 0.6, draft => draft.Dice.Pick(["shake=none", "rear_moves=0.1 s", "first_up=rear", "times=1.5 s"]), draft => draft.Dice.Pick(["", "shake", "=", "rear_moves=frame 3", "shake={", "seen=x", "times=1e99 s"])),
+            new("--log", 0.2, draft => draft.Dice.Pick(["a.csv", "a.csv:b.yaml"]), draft => draft.Dice.Pick(["", ":", "a:", ":b", "\0"])),
+            new("--notes", 0.2, _ => "Shook a little.", draft => draft.Dice.Pick(["", "|", "a: b\n- c"])),
+            OptionValues.Set)
+        {
+            NamesFiles = false,
+            Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["season", "season", ".", "no/folder", "none.yaml"])),
         },
         new("scales", 1, _ => 0,
             Reading("--wheelbase", "105.5 in", "2.7 ±0.01 m"),
@@ -270,14 +302,17 @@ internal static class FuzzCommands
     public static IReadOnlyList<string> Differences()
     {
         RootCommand root = CommandRegister.Create(new Session(TextWriter.Null, TextWriter.Null, CancellationToken.None), ["new"]);
-        var known = new HashSet<string>(root.Subcommands.Select(command => command.Name)
-            .Concat(root.Subcommands.SelectMany(command => command.Options.Where(option => option is not HelpOption).Select(option => $"{command.Name} {option.Name}"))));
-        var tried = new HashSet<string>(All.Select(command => command.Name)
-            .Concat(All.SelectMany(command => command.Options.Select(option => $"{command.Name} {option.Name}"))));
+        var known = new HashSet<string>(root.Subcommands.SelectMany(command => Named(command, "")));
+        var tried = new HashSet<string>(All.SelectMany(command => command.Options.Select(option => $"{command.Name} {option.Name}").Append(command.Name)));
         return
         [
             .. known.Except(tried).Order(StringComparer.Ordinal).Select(name => $"`{name}` is not tried: give it a line in tools/LaunchSim.Fuzz/Commands/FuzzCommands.cs"),
             .. tried.Except(known).Order(StringComparer.Ordinal).Select(name => $"`{name}` is tried and the program does not have it: take its line out of tools/LaunchSim.Fuzz/Commands/FuzzCommands.cs"),
         ];
     }
+
+    // A command that has commands is tried through them.
+    private static IEnumerable<string> Named(Command command, string before) => command.Subcommands.Count > 0
+        ? command.Subcommands.SelectMany(inner => Named(inner, $"{before}{command.Name} "))
+        : command.Options.Where(option => option is not HelpOption).Select(option => $"{before}{command.Name} {option.Name}").Append(before + command.Name);
 }

@@ -50,6 +50,14 @@ internal static class OptionValues
         return InFolder(draft.Dice.Pick(["pass.yaml", "pass.yaml", "pass.yaml", "none.yaml"]));
     }
 
+    /// <summary>A folder with a pass in it, or one without.</summary>
+    public static string SeasonFolder(Draft draft)
+    {
+        _ = PassFile(draft);
+        draft.Add(CaseFile.OfText("season.yaml", draft.Dice.Pick(["name: A season\n", "fitted: pass.yaml\n", "car: [\n", ""])));
+        return InFolder(draft.Dice.Pick([".", ".", ".", "none", "pass.yaml"]));
+    }
+
     /// <summary>A damper dyno's sheet, or something that is none.</summary>
     public static string DynoSheet(Draft draft)
     {
