@@ -17,6 +17,7 @@ internal static class CommandRegister
             MeasureCommand.Create(session),
             ScalesCommand.Create(session),
             DamperCommand.Create(session),
+            TorqueCommand.Create(session),
             NewCommand.Create(session, words.Contains("new")),
             RunCommand.Create(session),
             CompareCommand.Create(session),

@@ -76,8 +76,8 @@ public sealed class TorqueFromLogs
         RunSettings settings = scenario.Run with { Marks = [], Duration = last + Margin, Tolerance = Math.Max(scenario.Run.Tolerance, Tolerance) };
         StandingCar standing = StandingCar.Find(car);
         LaunchSolution predicted = LaunchRunner.Create(standing, settings.Tolerance).Solve(settings, null, cancellation);
-        double[] own = [.. times.Select(time => OwnTorque(predicted, time))];
-        double[] start = InverseDynamics.Table(standing, [.. channels.SelectMany(log => log)], times) ?? own;
+        double[] own = [.. times.Select(time => car.Driveline is AxleTorque axle ? axle.Torque.At(time) : OwnTorque(predicted, time))];
+        double[] start = InverseDynamics.Table(standing, [.. channels.SelectMany(log => log)], times) is { } direct ? [.. direct.Select((torque, k) => torque / Share(car, times[k]))] : own;
         double unit = Math.Max(start.Max(), own.Max());
         if (!(unit > 0))
         {
@@ -264,6 +264,9 @@ public sealed class TorqueFromLogs
 
         return true;
     }
+
+    // The file's table is what stands before the power that is held back.
+    private static double Share(Car car, double time) => car.Driveline is AxleTorque axle ? Math.Max(0.1, axle.PowerShare.At(time)) : 1;
 
     private static double OwnTorque(LaunchSolution launch, double time)
     {

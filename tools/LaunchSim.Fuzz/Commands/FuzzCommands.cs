@@ -160,6 +160,16 @@ internal static class FuzzCommands
         {
             Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["log.csv", "none.csv", "marks.yaml"])),
         },
+        new("torque", 1, _ => 1,
+            new FuzzOption("--mapping", 0.1, draft => OptionValues.NewFile(draft, ".yaml"), draft => OptionValues.OddFile(draft, ".yaml")),
+            new("--sixty", 0.9, draft => $"{Spelling.Number(draft.Dice.Between(1.2, 2.2), draft.Dice)} s", OptionValues.OddQuantity),
+            new("--distance", 0.2, draft => draft.Dice.Pick(["60 ft", "20 m", "330 ft"]), OptionValues.OddQuantity),
+            Json,
+            Units,
+            OptionValues.Set)
+        {
+            IsStudy = true,
+        },
         new("fit", 1, _ => 1,
             new("--free", 0.3, draft => draft.Dice.Pick(["car.cg_height", "rear.tire.grip", "rear.damper.extension.set"]), draft => draft.Dice.Pick(["", "car", "rear.tire.grp", "name"])),
             new("--starts", 0.5, _ => "1", OptionValues.OddNumber),
