@@ -1,6 +1,5 @@
 using System.Runtime.CompilerServices;
 using LaunchSim.Scenarios;
-using LaunchSim.Scenarios.Recorded;
 
 namespace LaunchSim.Passes.Tests;
 
@@ -33,40 +32,5 @@ internal static class Files
         }
 
         return Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
-    }
-}
-
-/// <summary>A folder that is gone after the test.</summary>
-internal sealed class Folder : IDisposable
-{
-    public string At { get; } = Directory.CreateTempSubdirectory("passes").FullName;
-
-    public string Path(string name) => System.IO.Path.Combine(At, name);
-
-    public string Write(string name, string text)
-    {
-        string path = Path(name);
-        Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!);
-        File.WriteAllText(path, text);
-        return path;
-    }
-
-    public PassFile Pass(string name, string text)
-    {
-        PassResult result = new PassReader(StandingCheck.Reader(ReadPurpose.Run)).Read(Write(name, text));
-        Assert.Empty(result.Errors);
-        return result.Pass!;
-    }
-
-    public void Dispose()
-    {
-        try
-        {
-            Directory.Delete(At, true);
-        }
-        catch (IOException)
-        {
-            // A left-over folder in the temporary one does no harm.
-        }
     }
 }

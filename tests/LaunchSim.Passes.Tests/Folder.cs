@@ -1,3 +1,6 @@
+using LaunchSim.Scenarios;
+using LaunchSim.Scenarios.Recorded;
+
 namespace LaunchSim.Passes.Tests;
 
 /// <summary>A folder that is gone after the test.</summary>
@@ -5,16 +8,27 @@ internal sealed class Folder : IDisposable
 {
     public string At { get; } = Directory.CreateTempSubdirectory("launchsim").FullName;
 
+    public string Path(string name) => System.IO.Path.Combine(At, name);
+
     public string Write(string name, string text)
     {
-        File.WriteAllText(Path.Combine(At, name), text);
-        return Path.Combine(At, name);
+        string path = Path(name);
+        _ = Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!);
+        File.WriteAllText(path, text);
+        return path;
     }
 
     public string Write(string name, byte[] bytes)
     {
-        File.WriteAllBytes(Path.Combine(At, name), bytes);
-        return Path.Combine(At, name);
+        File.WriteAllBytes(Path(name), bytes);
+        return Path(name);
+    }
+
+    public PassFile Pass(string name, string text)
+    {
+        PassResult result = new PassReader(StandingCheck.Reader(ReadPurpose.Run)).Read(Write(name, text));
+        Assert.Empty(result.Errors);
+        return result.Pass!;
     }
 
     public void Dispose()

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using LaunchSim.Cli.Completion;
 using LaunchSim.Cli.Output;
 using LaunchSim.Cli.Terminal;
@@ -8,6 +9,8 @@ using LaunchSim.Reports;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios;
+using LaunchSim.Web.Documents;
+using LaunchSim.Web.Pages;
 
 namespace LaunchSim.Cli.Commands;
 
@@ -23,10 +26,11 @@ internal static class PassCommand
         var json = new Option<bool>("--json") { Description = "Print one JSON document, in SI units, in the place of the text" };
         var picture = new Option<string>("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw measured over predicted on one sheet, .png or .svg; an earlier picture there is replaced" };
         var charts = new Option<string>("--charts") { HelpName = "folder", CompletionSources = { FileOffers.Folders }, Description = "Draw a chart of each quantity into this folder, as NAME-measured-QUANTITY.png" };
+        var page = new Option<string>("--page") { HelpName = "file", CompletionSources = { FileOffers.Ending(".html") }, Description = "Write one page to open in a browser, .html: the launch moving, with what was measured over its charts. An earlier page there is replaced" };
         Option<string> format = Settings.Format();
         Option<string> units = Settings.Units();
         Option<string[]> set = Settings.Set();
-        var command = new Command("pass", "Lay the logs of a pass over its prediction: where t = 0 is and how sure, figures measured and predicted with their difference and its doubt, charts") { file, logs, mapping, csv, json, picture, charts, format, units, set };
+        var command = new Command("pass", "Lay the logs of a pass over its prediction: where t = 0 is and how sure, figures measured and predicted with their difference and its doubt, charts") { file, logs, mapping, csv, json, picture, charts, page, format, units, set };
         command.SetAction(parsed =>
         {
             string scenario = parsed.GetRequiredValue(file);
@@ -34,7 +38,7 @@ internal static class PassCommand
             RefuseCounts(read, mappings);
             string[] inputs = [scenario, .. read, .. mappings];
             var targets = new RunTargets { Csv = parsed.GetValue(csv), Picture = parsed.GetValue(picture), Charts = parsed.GetValue(charts), Format = parsed.GetValue(format) };
-            var files = PassFiles.Plan(inputs, targets, null);
+            var files = PassFiles.Plan(inputs, targets, parsed.GetValue(page));
             if (Findings.ReadAll(StandingCheck.Reader(ReadPurpose.Run), [scenario], Settings.Overrides(parsed.GetValue(set)), session) is not [var one])
             {
                 return ExitCode.BadInput;
@@ -52,6 +56,7 @@ internal static class PassCommand
             session.Output.Write(parsed.GetValue(json) ? PassJson.Text(comparison, readout) : PassText.Of(comparison, readout, session.Screen));
             session.Output.Flush();
             files.Write(comparison, readout, session);
+            PassFiles.Write(files.Page, stream => stream.Write(Encoding.UTF8.GetBytes(Page(comparison, readout).Text)), session);
             if (run.Failure is { } failure)
             {
                 session.Error.WriteLine($"launchsim: {scenario}: {FailureWords.Of(failure)}");
@@ -62,6 +67,9 @@ internal static class PassCommand
         });
         return command;
     }
+
+    private static HtmlPage Page(PassComparison comparison, Readout readout) =>
+        LaunchPage.Of([new DocumentedLaunch(comparison.Run, comparison.Run.Scenario.Name, null, comparison)], readout, $"{ProgramVersion.Name} {ProgramVersion.Text}");
 
     private static void RefuseCounts(string[] logs, string[] mappings)
     {

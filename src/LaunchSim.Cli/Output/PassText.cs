@@ -75,10 +75,10 @@ internal static class PassText
         {
             Scale scale = ChannelScale.Of(reading.Channel.Quantity, readout);
             double less = reading.Measured - reading.Predicted;
-            table.Add(Words(reading.Channel), Readout.Time.With(2).Text(reading.Time), scale.Number(reading.Measured), scale.Number(2 * reading.Sd), scale.Number(reading.Predicted), Signed(scale, less), Math.Abs(less) > 2 * reading.Sd ? "*" : "", scale.Unit);
+            table.Add(ChannelWords.Of(reading.Channel.Quantity), Readout.Time.With(2).Text(reading.Time), scale.Number(reading.Measured), scale.Number(2 * reading.Sd), scale.Number(reading.Predicted), Signed(scale, less), Math.Abs(less) > 2 * reading.Sd ? "*" : "", scale.Unit);
         }
 
-        _ = page.Blank().Heading("Speeds (of shaft and wheels as turns of the axle)").Table(table);
+        _ = page.Blank().Heading("Speeds").Table(table);
     }
 
     private static void Channels(Page page, PassComparison comparison, Readout readout)
@@ -92,18 +92,16 @@ internal static class PassText
             string count = fit.Count.ToString(CultureInfo.InvariantCulture);
             if (fit.Count == 0)
             {
-                table.Add(Words(fit.Channel), count, "", "", "", "", "", source);
+                table.Add(ChannelWords.Of(fit.Channel.Quantity), count, "", "", "", "", "", source);
             }
             else
             {
-                table.Add(Words(fit.Channel), count, scale.Number(fit.Rms), Signed(scale, fit.Mean), Signed(scale, fit.Largest), Readout.Time.Text(fit.LargestAt), scale.Unit, source);
+                table.Add(ChannelWords.Of(fit.Channel.Quantity), count, scale.Number(fit.Rms), Signed(scale, fit.Mean), Signed(scale, fit.Largest), Readout.Time.Text(fit.LargestAt), scale.Unit, source);
             }
         }
 
         _ = page.Blank().Heading("Channels, from the release to the prediction's end").Table(table);
     }
-
-    private static string Words(PassChannel channel) => char.ToUpperInvariant(channel.Quantity.Words[0]) + channel.Quantity.Words[1..];
 
     private static string Signed(Scale scale, double? value)
     {

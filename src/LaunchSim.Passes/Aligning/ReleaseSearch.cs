@@ -9,10 +9,21 @@ internal static class ReleaseSearch
     // What a torque, a spring or a tyre that is not well known does to the size of a movement, as a share.
     private const double GainDoubt = 0.3;
 
-    // The onset: what comes later depends on more than the release.
-    private const double OnsetBefore = -0.3, Onset = 0.35, Whole = 0.8, Reach = 0.06;
+    // And how much faster or slower it comes, above all the torque, as a share.
+    private const double PaceDoubt = 0.25;
 
-    private static readonly double[] Onsets = [0.2, Onset, 0.6];
+    // From before the release to so long after it: what comes later depends on more than the release. Several lengths are
+    // tried, since tyres that spin, or a damper that is not the model's, spoil a longer one.
+    private const double Before = -0.3, Reach = 0.06;
+
+    private static readonly double[] Onsets = [0.2, 0.27, 0.35], Shapes = [0.3, 0.45, 0.7];
+
+    // By forty logs of other cars, laid over one car's prediction (docs/validation.md): what suspension and body do depends on
+    // the model more than the turning of the shaft does, by about this much, s, one standard deviation.
+    private const double ShapeDoubt = 4e-3;
+
+    // Lengths that are that much worse than the best do not count.
+    private const double Worse = 3;
 
     /// <summary>Lays channels over their predictions.</summary>
     /// <param name="channels">The channels: what was measured, and in SI with its instants on the log's clock.</param>
@@ -54,36 +65,35 @@ internal static class ReleaseSearch
     }
 
     // Shaft and wheel turn before anything else of the car moves, and by what is best known of it.
-    private static Alignment? ByOnset((MeasuredQuantity Quantity, ShiftSignal Signal)[] turning, double rough)
-    {
-        ShiftSignal[] signals = [.. turning.Select(one => one.Signal)];
-        ShiftEstimate fit = ShiftFit.Find(signals, rough, Reach, (OnsetBefore, Onset));
-        return double.IsFinite(fit.Sd) && Enough(fit)
-            ? Told(fit, Spread(signals, fit.Shift), $"the onset of {Names(turning)}", "fitted to the prediction's")
+    private static Alignment? ByOnset((MeasuredQuantity Quantity, ShiftSignal Signal)[] turning, double rough) =>
+        Best([.. turning.Select(one => one.Signal)], rough, Onsets) is { } best && double.IsFinite(best.Sd)
+            ? Told(best, $"the onset of {Names(turning)}", "fitted to the prediction's")
             : null;
-    }
 
-    private static Alignment ByShape(IReadOnlyList<(MeasuredQuantity Quantity, ShiftSignal Signal)> channels, double rough)
+    private static Alignment? ByShape(IReadOnlyList<(MeasuredQuantity Quantity, ShiftSignal Signal)> channels, double rough) =>
+        Best([.. channels.Select(one => one.Signal)], rough, Shapes) is { } best
+            ? Told((best.Shift, Math.Sqrt((best.Sd * best.Sd) + (ShapeDoubt * ShapeDoubt))), $"the least-squares shift of {Names(channels)}", "onto the prediction")
+            : null;
+
+    // A prediction that is not quite right gives another release by each length: that is a doubt too.
+    private static (double Shift, double Sd)? Best(ShiftSignal[] signals, double rough, double[] lengths)
     {
-        ShiftSignal[] signals = [.. channels.Select(one => one.Signal)];
-        ShiftEstimate fit = ShiftFit.Find(signals, rough, Reach, (OnsetBefore, Whole));
-        return Told(fit, Spread(signals, fit.Shift), $"the least-squares shift of {Names(channels)}", "onto the prediction");
+        ShiftEstimate[] fits = [.. lengths.Select(until => ShiftFit.Find(signals, rough, Reach, (Before, until), PaceDoubt)).Where(Enough)];
+        if (fits.Length == 0)
+        {
+            return null;
+        }
+
+        ShiftEstimate best = fits.MinBy(fit => fit.Sd)!;
+        double[] near = [.. fits.Where(fit => fit.Sd <= Worse * best.Sd).Select(fit => fit.Shift)];
+        double spread = (near.Max() - near.Min()) / 2;
+        return (best.Shift, Math.Sqrt((best.Sd * best.Sd) + (spread * spread)));
     }
 
     private static bool Enough(ShiftEstimate fit) => fit.Counts.Sum() >= 5;
 
-    // A prediction that is not quite right gives another release by each length of the onset: that is a doubt too.
-    private static double Spread(ShiftSignal[] signals, double shift)
-    {
-        double[] all = [.. Onsets.Select(until => ShiftFit.Find(signals, shift, Reach / 2, (OnsetBefore, until))).Where(fit => double.IsFinite(fit.Sd) && Enough(fit)).Select(fit => fit.Shift)];
-        return all.Length < 2 ? 0 : (all.Max() - all.Min()) / 2;
-    }
-
-    private static Alignment Told(ShiftEstimate fit, double spread, string method, string how)
-    {
-        double sd = Math.Sqrt((fit.Sd * fit.Sd) + (spread * spread));
-        return new Alignment(fit.Shift, sd, method, $"t = 0 by {method}, {how}: {Within(sd)}.");
-    }
+    private static Alignment Told((double Shift, double Sd) found, string method, string how) =>
+        new(found.Shift, found.Sd, method, $"t = 0 by {method}, {how}: {Within(found.Sd)}.");
 
     private static string Names(IEnumerable<(MeasuredQuantity Quantity, ShiftSignal Signal)> channels)
     {

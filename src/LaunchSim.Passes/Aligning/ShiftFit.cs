@@ -2,9 +2,10 @@ namespace LaunchSim.Passes.Aligning;
 
 /// <summary>
 /// Lays measured channels over what was predicted by one shift in time. Each channel has a gain and, where its zero is not
-/// known, an offset of its own, both held by what is believed of them beforehand; they are eliminated, the shift is found by
-/// Gauss and Newton's method with Huber's weights. The prediction is a curve, not a row of samples: the shift is not bound to
-/// the sample.
+/// known, an offset of its own; all of them together may go by faster or slower than predicted, counted from the release,
+/// since how fast the torque comes is not well known either. What is believed of these beforehand holds them. Gain and offset
+/// are eliminated, shift and pace found by Gauss and Newton's method with Huber's weights. The prediction is a curve, not a
+/// row of samples: the shift is not bound to the sample.
 /// </summary>
 /// <remarks>
 /// The standard deviation is that of nonlinear least squares, the inverse of the information in the curve's slope, with the
@@ -18,13 +19,15 @@ internal static class ShiftFit
     // Of a normal distribution.
     private const double MedianToSd = 1.4826;
     private const int MostIterations = 60, Rounds = 4;
+    private const double MostShift = 0.02, MostPace = 0.2;
 
     /// <summary>Finds the shift near one that is roughly known.</summary>
     /// <param name="signals">The channels.</param>
     /// <param name="start">A rough shift, s.</param>
     /// <param name="reach">How far from it to look, s.</param>
     /// <param name="window">Which times since release are looked at, s.</param>
-    public static ShiftEstimate Find(IReadOnlyList<ShiftSignal> signals, double start, double reach, (double From, double To) window)
+    /// <param name="paceSd">How much faster or slower than predicted all may go by, as a share, one standard deviation; 0 when that is not to be doubted.</param>
+    public static ShiftEstimate Find(IReadOnlyList<ShiftSignal> signals, double start, double reach, (double From, double To) window, double paceSd = 0)
     {
         double best = start, least = double.PositiveInfinity;
         var rough = signals.Select(signal => new Work(signal)).ToArray();
@@ -40,7 +43,7 @@ internal static class ShiftFit
             }
         }
 
-        return Refine(rough, best, window);
+        return Refine(rough, best, window, paceSd);
     }
 
     /// <summary>What the rest costs when all values are laid over the prediction at a shift: infinite when a value lies behind the prediction's end.</summary>
@@ -61,52 +64,53 @@ internal static class ShiftFit
         }
     }
 
-    private static ShiftEstimate Refine(Work[] all, double shift, (double From, double To) window)
+    private static ShiftEstimate Refine(Work[] all, double shift, (double From, double To) window, double paceSd)
     {
+        double pace = 1;
         for (int round = 0; round < Rounds; round++)
         {
             Select(all, shift, window);
-            shift = Solve(all, shift);
+            (shift, pace) = Solve(all, shift, pace, paceSd);
             foreach (Work work in all)
             {
-                work.Scatter(shift);
+                work.Scatter(shift, pace);
             }
         }
 
-        double information = 0;
+        var normal = default(Normal);
         foreach (Work work in all)
         {
-            information += work.Information(shift);
+            normal += work.Information(shift, pace);
         }
 
+        double information = paceSd > 0 ? normal.SS - (normal.SP * normal.SP / (normal.PP + (1 / (paceSd * paceSd)))) : normal.SS;
         return new ShiftEstimate(
-            shift, information > 0 ? 1 / Math.Sqrt(information) : double.PositiveInfinity,
+            shift, information > 0 ? 1 / Math.Sqrt(information) : double.PositiveInfinity, pace,
             [.. all.Select(work => work.Gain)], [.. all.Select(work => work.Offset)], [.. all.Select(work => work.Residual)], [.. all.Select(work => work.Count)]);
     }
 
-    private static double Solve(Work[] all, double shift)
+    private static (double Shift, double Pace) Solve(Work[] all, double shift, double pace, double paceSd)
     {
-        double cost = Sum(shift);
+        double cost = Sum(shift, pace);
         for (int i = 0; i < MostIterations; i++)
         {
-            double curvature = 0, gradient = 0;
+            var normal = default(Normal);
             foreach (Work work in all)
             {
-                work.Accumulate(shift, out double h, out double b);
-                curvature += h;
-                gradient += b;
+                normal += work.Accumulate(shift, pace);
             }
 
-            if (!(curvature > 0))
+            (double byShift, double byPace) = Step(normal, pace, paceSd);
+            if (!double.IsFinite(byShift) || !double.IsFinite(byPace))
             {
-                return shift;
+                return (shift, pace);
             }
 
             // Halved until it helps: a curve with knees may send the step too far.
-            double step = Math.Clamp(gradient / curvature, -0.02, 0.02), tried = cost;
-            for (int half = 0; half < 20; half++, step /= 2)
+            double share = Math.Min(1, Math.Min(MostShift / Math.Max(Math.Abs(byShift), 1e-12), MostPace / Math.Max(Math.Abs(byPace), 1e-12))), tried = cost;
+            for (int half = 0; half < 20; half++, share /= 2)
             {
-                tried = Sum(shift + step);
+                tried = Sum(shift + (share * byShift), pace + (share * byPace));
                 if (tried <= cost)
                 {
                     break;
@@ -115,20 +119,44 @@ internal static class ShiftFit
 
             if (tried > cost)
             {
-                return shift;
+                return (shift, pace);
             }
 
-            shift += step;
+            shift += share * byShift;
+            pace += share * byPace;
             cost = tried;
-            if (Math.Abs(step) < 1e-9)
+            if (Math.Abs(share * byShift) < 1e-9 && Math.Abs(share * byPace) < 1e-7)
             {
-                return shift;
+                break;
             }
         }
 
-        return shift;
+        return (shift, pace);
 
-        double Sum(double at) => all.Sum(work => work.Robust(at));
+        double Sum(double at, double fast)
+        {
+            double off = paceSd > 0 ? (fast - 1) / paceSd : 0;
+            return all.Sum(work => work.Robust(at, fast)) + (0.5 * off * off);
+        }
+    }
+
+    private static (double Shift, double Pace) Step(in Normal normal, double pace, double paceSd)
+    {
+        if (!(paceSd > 0))
+        {
+            return (normal.BS / normal.SS, 0);
+        }
+
+        double held = 1 / (paceSd * paceSd), pp = normal.PP + held, bp = normal.BP + (held * (1 - pace)), determinant = (normal.SS * pp) - (normal.SP * normal.SP);
+        return (((normal.BS * pp) - (bp * normal.SP)) / determinant, ((bp * normal.SS) - (normal.BS * normal.SP)) / determinant);
+    }
+
+    /// <summary>Normal equations of shift and pace, gains and offsets eliminated.</summary>
+    private readonly record struct Normal(double SS, double SP, double PP, double BS, double BP)
+    {
+        public static Normal operator +(in Normal a, in Normal b) => new(a.SS + b.SS, a.SP + b.SP, a.PP + b.PP, a.BS + b.BS, a.BP + b.BP);
+
+        public static Normal operator *(double share, in Normal a) => new(share * a.SS, share * a.SP, share * a.PP, share * a.BS, share * a.BP);
     }
 
     /// <summary>One channel within its window, with its gain and offset at the shift looked at last.</summary>
@@ -156,7 +184,7 @@ internal static class ShiftFit
         {
             (int from, int to) = (_from, _to);
             (_from, _to) = (Math.Max(from, LowerBound(shift + window.From)), Math.Min(to, LowerBound(shift + window.To)));
-            Fit(shift);
+            Fit(shift, 1);
             double sum = 0, lost = 0;
             for (int i = _from; i < _to; i++)
             {
@@ -181,61 +209,68 @@ internal static class ShiftFit
             return count > 0 ? ((sum + Prior()) / count) + (10 * lost / (count + lost)) : 0;
         }
 
-        public double Robust(double shift)
+        public double Robust(double shift, double pace)
         {
-            Fit(shift);
+            Fit(shift, pace);
             double sum = Prior();
             for (int i = _from; i < _to; i++)
             {
-                double predicted = signal.Predicted.At(signal.Times[i] - shift);
+                double predicted = signal.Predicted.At(pace * (signal.Times[i] - shift));
                 sum += double.IsNaN(predicted) ? 0 : Loss((signal.Values[i] - Offset - (Gain * predicted)) / _sd);
             }
 
             return sum;
         }
 
-        /// <summary>The shift's own row of the normal equations, gain and offset eliminated.</summary>
-        public void Accumulate(double shift, out double curvature, out double gradient)
+        /// <summary>The normal equations of shift and pace, gain and offset eliminated.</summary>
+        public Normal Accumulate(double shift, double pace)
         {
-            Fit(shift);
-            double tt = 0, tg = 0, to = 0, gg = PriorWeight(signal.GainSd), go = 0, oo = PriorWeight(signal.OffsetSd), bt = 0;
+            Fit(shift, pace);
+            double ss = 0, sp = 0, pp = 0, sg = 0, so = 0, pg = 0, po = 0, bs = 0, bp = 0;
+            double gg = PriorWeight(signal.GainSd), go = 0, oo = PriorWeight(signal.OffsetSd);
             double bg = double.IsInfinity(gg) ? 0 : gg * (1 - Gain), bo = double.IsInfinity(oo) ? 0 : -oo * Offset;
             for (int i = _from; i < _to; i++)
             {
-                double at = signal.Times[i] - shift, predicted = signal.Predicted.At(at);
+                double since = signal.Times[i] - shift, at = pace * since, predicted = signal.Predicted.At(at);
                 if (double.IsNaN(predicted))
                 {
                     continue;
                 }
 
-                double t = -Gain * signal.Predicted.Slope(at), residual = (signal.Values[i] - Offset - (Gain * predicted)) / _sd;
-                double weight = Weight(residual) / (_sd * _sd);
-                residual *= _sd;
-                tt += weight * t * t;
-                tg += weight * t * predicted;
-                to += weight * t;
+                double slope = Gain * signal.Predicted.Slope(at), s = -pace * slope, p = since * slope, residual = signal.Values[i] - Offset - (Gain * predicted);
+                double weight = Weight(residual / _sd) / (_sd * _sd);
+                ss += weight * s * s;
+                sp += weight * s * p;
+                pp += weight * p * p;
+                sg += weight * s * predicted;
+                so += weight * s;
+                pg += weight * p * predicted;
+                po += weight * p;
                 gg += weight * predicted * predicted;
                 go += weight * predicted;
                 oo += weight;
-                bt += weight * t * residual;
+                bs += weight * s * residual;
+                bp += weight * p * residual;
                 bg += weight * predicted * residual;
                 bo += weight * residual;
             }
 
-            (double ig, double io) = Solve(gg, go, oo, tg, to);
-            curvature = tt - (tg * ig) - (to * io);
-            (double jg, double jo) = Solve(gg, go, oo, bg, bo);
-            gradient = bt - (tg * jg) - (to * jo);
+            (double sGain, double sOffset) = Solve(gg, go, oo, sg, so);
+            (double pGain, double pOffset) = Solve(gg, go, oo, pg, po);
+            (double bGain, double bOffset) = Solve(gg, go, oo, bg, bo);
+            return new Normal(
+                ss - (sg * sGain) - (so * sOffset), sp - (sg * pGain) - (so * pOffset), pp - (pg * pGain) - (po * pOffset),
+                bs - (sg * bGain) - (so * bOffset), bp - (pg * bGain) - (po * bOffset));
         }
 
         /// <summary>Takes the scatter about the fit for the noise where it is larger.</summary>
-        public void Scatter(double shift)
+        public void Scatter(double shift, double pace)
         {
-            Fit(shift);
+            Fit(shift, pace);
             var rest = new List<double>(Count);
             for (int i = _from; i < _to; i++)
             {
-                double residual = signal.Values[i] - Offset - (Gain * signal.Predicted.At(signal.Times[i] - shift));
+                double residual = signal.Values[i] - Offset - (Gain * signal.Predicted.At(pace * (signal.Times[i] - shift)));
                 if (!double.IsNaN(residual))
                 {
                     rest.Add(Math.Abs(residual));
@@ -255,14 +290,14 @@ internal static class ShiftFit
             _sd = rest.Count > known ? Math.Max(signal.Noise, Residual * Math.Sqrt((double)rest.Count / (rest.Count - known))) : signal.Noise;
         }
 
-        /// <summary>What this channel tells of the shift, per s².</summary>
-        public double Information(double shift)
+        /// <summary>What this channel tells of shift and pace.</summary>
+        public Normal Information(double shift, double pace)
         {
-            Accumulate(shift, out double curvature, out double _);
+            Normal normal = Accumulate(shift, pace);
             double before = double.NaN, product = 0, square = 0;
             for (int i = _from; i < _to; i++)
             {
-                double predicted = signal.Predicted.At(signal.Times[i] - shift);
+                double predicted = signal.Predicted.At(pace * (signal.Times[i] - shift));
                 double residual = signal.Values[i] - Offset - (Gain * predicted);
                 if (double.IsNaN(residual))
                 {
@@ -276,16 +311,16 @@ internal static class ShiftFit
 
             // Few residuals seem to hang together by chance: what chance allows is taken off.
             double correlation = square > 0 && Count > 3 ? Math.Clamp((product / square) - (2 / Math.Sqrt(Count)), 0, 0.95) : 0;
-            return curvature * (1 - correlation) / (1 + correlation);
+            return (1 - correlation) / (1 + correlation) * normal;
         }
 
-        private void Fit(double shift)
+        private void Fit(double shift, double pace)
         {
             double gg = PriorWeight(signal.GainSd), go = 0, oo = PriorWeight(signal.OffsetSd);
             double bg = double.IsInfinity(gg) ? 0 : gg, bo = 0;
             for (int i = _from; i < _to; i++)
             {
-                double predicted = signal.Predicted.At(signal.Times[i] - shift);
+                double predicted = signal.Predicted.At(pace * (signal.Times[i] - shift));
                 if (double.IsNaN(predicted))
                 {
                     continue;

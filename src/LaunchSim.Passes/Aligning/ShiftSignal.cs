@@ -12,8 +12,9 @@ internal sealed record ShiftSignal(IReadOnlyList<double> Times, IReadOnlyList<do
 /// <summary>A shift that was found.</summary>
 /// <param name="Shift">The release on the log's clock, s.</param>
 /// <param name="Sd">One standard deviation of it, s, by the scatter of the data about the shifted prediction; infinite when they cannot tell.</param>
+/// <param name="Pace">How much faster than predicted all went by.</param>
 /// <param name="Gains">For each signal, by how much the prediction had to be made larger.</param>
 /// <param name="Offsets">For each signal, what had to be added to the prediction, SI.</param>
 /// <param name="Residuals">For each signal, what is left, as a standard deviation told by the median, SI; not a number when it has no value in the window.</param>
 /// <param name="Counts">For each signal, how many values were used.</param>
-internal sealed record ShiftEstimate(double Shift, double Sd, double[] Gains, double[] Offsets, double[] Residuals, int[] Counts);
+internal sealed record ShiftEstimate(double Shift, double Sd, double Pace, double[] Gains, double[] Offsets, double[] Residuals, int[] Counts);

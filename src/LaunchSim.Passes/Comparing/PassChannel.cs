@@ -1,4 +1,5 @@
 using LaunchSim.Passes.Measured;
+using MathNet.Numerics.LinearAlgebra;
 
 namespace LaunchSim.Passes.Comparing;
 
@@ -15,6 +16,10 @@ public sealed class PassChannel
 
     // Beyond that many reaches from one value to the next nothing is known between them.
     private const double Sparse = 0.06;
+
+    // A top: values within so many standard deviations of the largest, at most so far from it, s, and more than so many.
+    private const double NearTop = 4, WidestTop = 0.12;
+    private const int LeastTop = 6;
 
     private readonly double[] _times, _values, _smooth, _slopes, _sds;
 
@@ -148,6 +153,58 @@ public sealed class PassChannel
             return null;
         }
 
+        return Top(best, from, to) ?? Plain(best, from, to);
+    }
+
+    // The largest of many noisy values is too large, and anywhere on a flat top: a parabola through all that are near to it is not.
+    private Reading? Top(int best, double from, double to)
+    {
+        double near = _smooth[best] - (NearTop * Math.Max(_sds[best], 1e-3 * Math.Abs(_smooth[best])));
+        int left = best, right = best;
+        for (int i = 0; i < _times.Length; i++)
+        {
+            if (_smooth[i] >= near && _times[i] >= from && _times[i] <= to && Math.Abs(_times[i] - _times[best]) <= WidestTop)
+            {
+                left = Math.Min(left, i);
+                right = Math.Max(right, i);
+            }
+        }
+
+        while (right - left < LeastTop && left > 0 && right < _times.Length - 1 && _times[left - 1] >= from && _times[right + 1] <= to)
+        {
+            left--;
+            right++;
+        }
+
+        int count = right - left + 1;
+        if (count <= LeastTop || _times[right] - _times[left] > 2 * WidestTop)
+        {
+            return null;
+        }
+
+        double middle = (_times[left] + _times[right]) / 2;
+        var design = Matrix<double>.Build.Dense(count, 3, (row, power) => Math.Pow(_times[left + row] - middle, power));
+        Matrix<double> inverse = (design.Transpose() * design).Inverse();
+        Vector<double> fit = inverse * (design.Transpose() * Vector<double>.Build.Dense(count, row => _values[left + row]));
+        double at = -fit[1] / (2 * fit[2]);
+        if (!(fit[2] < 0) || middle + at < _times[left] || middle + at > _times[right])
+        {
+            // Flat as far as the noise lets see: anywhere on it, and as high as its mean.
+            double mean = Enumerable.Range(left, count).Average(i => _values[i]);
+            return new Reading(middle, (_times[right] - _times[left]) / Math.Sqrt(12), mean, Total(mean, Math.Max(Noise / Math.Sqrt(count), _sds[best])));
+        }
+
+        double value = fit[0] + (fit[1] * at / 2);
+        var slopes = Vector<double>.Build.DenseOfArray([0, -1 / (2 * fit[2]), fit[1] / (2 * fit[2] * fit[2])]);
+        var powers = Vector<double>.Build.DenseOfArray([1, at, at * at]);
+
+        // A top is no parabola: on one so flat that a step to the side is not seen, the instant is not known to better than that step.
+        double flat = Math.Sqrt(_sds[best] / -fit[2]) / Math.Sqrt(3), time = Noise * Math.Sqrt(slopes * (inverse * slopes));
+        return new Reading(middle + at, Math.Sqrt((time * time) + (flat * flat)), value, Total(value, Noise * Math.Sqrt(powers * (inverse * powers))));
+    }
+
+    private Reading Plain(int best, double from, double to)
+    {
         // How long it stays within its noise of the largest value: so far off may the instant be.
         double near = _smooth[best] - Math.Max(2 * _sds[best], 1e-3 * Math.Abs(_smooth[best])), left = _times[best], right = _times[best];
         for (int i = best; i >= 0 && _smooth[i] >= near && _times[i] >= from; i--)

@@ -49,7 +49,7 @@ public static class PassPictures
             int[] all = [.. Enumerable.Range(0, comparison.Channels.Count).Where(i => comparison.Channels[i].Quantity == quantity)];
             (double, double)[] predicted = [.. Enumerable.Range(0, (int)Math.Floor(duration / Step) + 1).Select(i => (i * Step, comparison.Predicted(all[0], i * Step)))];
             panels.Add(new MeasuredPanel(
-                Name(quantity), char.ToUpperInvariant(quantity.Words[0]) + quantity.Words[1..], PassWords.FitTitle(comparison.Fits[all[0]], readout), ChannelScale.Of(quantity, readout), ChannelScale.Least(quantity), predicted,
+                Name(quantity), ChannelWords.Of(quantity), PassWords.FitTitle(comparison.Fits[all[0]], readout), ChannelScale.Of(quantity, readout), ChannelScale.Least(quantity), predicted,
                 [.. all.Select(i => new MeasuredTrace(comparison.Channels[i].Series[0].Source, comparison.Channels[i].Times, comparison.Channels[i].Values))]));
         }
 

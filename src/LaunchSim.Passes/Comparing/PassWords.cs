@@ -63,7 +63,7 @@ public static class PassWords
     internal static string FitTitle(ChannelFit fit, Readout readout)
     {
         Scale scale = ChannelScale.Of(fit.Channel.Quantity, readout);
-        string words = char.ToUpperInvariant(fit.Channel.Quantity.Words[0]) + fit.Channel.Quantity.Words[1..];
+        string words = ChannelWords.Of(fit.Channel.Quantity);
         return fit.Count == 0 ? $"{words}: nothing was recorded while the prediction lasts"
             : $"{words}: off by {scale.Text(Math.Abs(fit.Largest))} at most, {(fit.Largest > 0 ? "above" : "below")} the prediction at {Readout.Time.Text(fit.LargestAt)}";
     }

@@ -18,7 +18,11 @@ internal sealed record RawChannel(PreparedColumn Column, double[] Times, double[
     public static RawChannel Of(PreparedColumn column, LogSpan span, int index, bool hasValues)
     {
         int[] there = hasValues ? [.. Enumerable.Range(0, span.Times.Length).Where(i => double.IsFinite(span.Columns[index][i]))] : [];
-        return new RawChannel(column, [.. there.Select(i => span.Times[i])], [.. there.Select(i => span.Columns[index][i] * column.Factor)], column.Noise / Math.Sqrt(span.Together));
+        double[] values = [.. there.Select(i => span.Columns[index][i] * column.Factor)];
+
+        // What is usual is only taken where the values do not scatter more than that themselves.
+        double noise = column.Noise / Math.Sqrt(span.Together);
+        return new RawChannel(column, [.. there.Select(i => span.Times[i])], values, column.Column.Noise is null ? Math.Max(noise, Measured.Scatter.Of(values)) : noise);
     }
 
     /// <summary>The channel as it is laid over the prediction: with a zero that is known taken off.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LaunchSim.Passes.Aligning;
+using LaunchSim.Passes.Measured;
 using LaunchSim.Scenarios;
 using LaunchSim.Scenarios.Units;
 
@@ -66,7 +67,7 @@ internal static class UnitCheck
 
         return ratio < Still
             ? new Verdict(null, $"`{column.Column.Column}` does not move over the launch ({seen}; {predicted}): left aside. Look at the sensor and its plug.", true)
-            : new Verdict(null, $"`{column.Column.Column}`: {seen}, {predicted}: {Number(ratio)} times as much. No other unit explains it: look at scale: and at what the sensor is fixed to.", false);
+            : new Verdict(null, $"`{column.Column.Column}`: {seen}, {predicted}: {Number(ratio)} times as much. No other unit explains it: {(column.Quantity.TellsRelease ? "do the tyres spin? or " : "")}look at scale: and at what the sensor is fixed to.", false);
     }
 
     // Fixed the wrong way round: it does what was predicted, upside down.
@@ -94,13 +95,16 @@ internal static class UnitCheck
 
     private static (double Low, double High, double ExpectedLow, double ExpectedHigh) Ranges(PreparedColumn column, LogSpan span, int index, double shift)
     {
-        const double Before = -0.3, Until = 1;
+        const double Before = -0.3, Early = 0.35, Late = 1;
+
+        // Once tyres spin their turning tells nothing of its unit.
+        double until = column.Quantity.TellsRelease ? Early : Late;
         var values = new List<double>();
         double expectedLow = double.PositiveInfinity, expectedHigh = double.NegativeInfinity;
         for (int i = 0; i < span.Times.Length; i++)
         {
             double at = span.Times[i] - shift, predicted = column.Predicted.At(at), value = span.Columns[index][i] * column.Factor;
-            if (at >= Before && at <= Until && double.IsFinite(value) && double.IsFinite(predicted))
+            if (at >= Before && at <= until && double.IsFinite(value) && double.IsFinite(predicted))
             {
                 values.Add(value);
                 expectedLow = Math.Min(expectedLow, predicted);
@@ -122,7 +126,7 @@ internal static class UnitCheck
     private static IEnumerable<(string Name, double Factor)> Others(PreparedColumn column)
     {
         QuantityKind own = column.Column.IsRolling ? QuantityKind.Speed : column.Quantity.Kind;
-        foreach (string name in own.Units.Concat(Further(own)).Where(name => name != column.Column.Unit))
+        foreach (string name in own.Units.Concat(Further(own, column.Quantity)).Where(name => name != column.Column.Unit))
         {
             if (Quantity.TryParse($"1 {name}", own, out Quantity? one, out _))
             {
@@ -132,8 +136,8 @@ internal static class UnitCheck
     }
 
     // What loggers write besides the usual units.
-    private static string[] Further(QuantityKind kind) =>
-        kind == QuantityKind.AngularSpeed ? ["deg/s", "rev/s"] : kind == QuantityKind.Speed ? ["km/h"] : [];
+    private static string[] Further(QuantityKind kind, MeasuredQuantity quantity) =>
+        quantity.Key == "pitch_rate" ? ["deg/s"] : kind == QuantityKind.Speed ? ["km/h"] : [];
 
     private static string Number(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
 }

@@ -4,6 +4,7 @@ using System.Text.Json;
 using LaunchSim.Charts.Launch;
 using LaunchSim.Figures;
 using LaunchSim.Launch;
+using LaunchSim.Passes.Comparing;
 using LaunchSim.Reports;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Reports.Words;
@@ -104,6 +105,11 @@ public static class LaunchDocument
             DoubtJson.Write(json, doubt, readout);
         }
 
+        if (launch.Measured is { } measured)
+        {
+            MeasuredJson.Write(json, measured, readout, finest);
+        }
+
         json.WriteEndObject();
     }
 
@@ -146,4 +152,5 @@ public static class LaunchDocument
 /// <param name="Run">The launch.</param>
 /// <param name="Name">What it is called beside others.</param>
 /// <param name="Doubt">How sure it is; null when nobody asked.</param>
-public sealed record DocumentedLaunch(LaunchOutcome Run, string Name, DoubtResult? Doubt = null);
+/// <param name="Measured">What was measured of the pass that it predicts; null without logs.</param>
+public sealed record DocumentedLaunch(LaunchOutcome Run, string Name, DoubtResult? Doubt = null, PassComparison? Measured = null);

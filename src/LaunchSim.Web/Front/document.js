@@ -21,9 +21,14 @@
  *   statements: { text: string, share: string, limits: string, own: boolean }[]
  * }} Doubt
  * @typedef {{
+ *   key: string, words: string, end: 'rear' | 'front' | '', unit: Unit, predicted: Float64Array,
+ *   traces: { label: string, times: Float64Array, values: Float64Array }[]
+ * }} Measured One quantity of a pass: the prediction at the launch's own times, and what each log has; SI.
+ * @typedef {{
  *   name: string, file: string, hash: string, notes: string, staticLine: string, stopped?: string, duration: number, step: number,
  *   times: Float64Array, columns: Record<string, Float64Array>, car: Car, answers: Answer[], figures: FigureFamily[],
- *   sentences: { key: string, text: string }[], limits: string[], events: LaunchEvent[], titles: Record<string, string>, doubt?: Doubt
+ *   sentences: { key: string, text: string }[], limits: string[], events: LaunchEvent[], titles: Record<string, string>, doubt?: Doubt,
+ *   measured?: Measured[], measuredNotes?: string[]
  * }} Launch
  * @typedef {{ program: string, unitSystem: string, units: Record<string, Unit>, caution: string, launches: Launch[] }} LaunchDocument
  */
@@ -67,7 +72,7 @@ function launchOf(json) {
     columns[name] = numbers(/** @type {string} */ (text));
   }
 
-  return { ...json, columns, times: steps(json.rows, json.step), doubt: json.doubt && doubtOf(json.doubt) };
+  return { ...json, columns, times: steps(json.rows, json.step), doubt: json.doubt && doubtOf(json.doubt), measured: json.measured?.map(measuredOf) };
 }
 
 /**
@@ -84,6 +89,19 @@ export function doubtOf(json) {
   }
 
   return { ...json, bands };
+}
+
+/**
+ * A quantity that was measured, unpacked.
+ * @param {any} json
+ * @returns {Measured}
+ */
+function measuredOf(json) {
+  return {
+    ...json,
+    predicted: numbers(json.predicted),
+    traces: json.traces.map((/** @type {{ label: string, times: string, values: string }} */ { label, times, values }) => ({ label, times: numbers(times), values: numbers(values) })),
+  };
 }
 
 /**

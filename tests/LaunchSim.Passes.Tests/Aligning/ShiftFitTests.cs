@@ -35,7 +35,7 @@ public class ShiftFitTests
     public void Find_ShiftedSignalsWithNoise_AreRecoveredToATenthOfASample(double rate)
     {
         var off = new List<double>();
-        for (int seed = 0; seed < 60; seed++)
+        for (int seed = 0; seed < 40; seed++)
         {
             double shift = 10 + (seed * 0.00137);
             ShiftSignal[] signals =
@@ -46,7 +46,7 @@ public class ShiftFitTests
             off.Add((ShiftFit.Find(signals, shift + 0.02, 0.05, (-0.3, 0.8)).Shift - shift) * rate);
         }
 
-        // A tenth of a sample, as a standard deviation over sixty draws, and no bias beyond three standard errors of the mean.
+        // A tenth of a sample, as a standard deviation over forty draws, and no bias beyond three standard errors of the mean.
         double mean = off.Average(), sd = Math.Sqrt(off.Sum(x => (x - mean) * (x - mean)) / (off.Count - 1));
         Assert.InRange(sd, 0, 0.1);
         Assert.InRange(Math.Abs(mean), 0, 3 * sd / Math.Sqrt(off.Count));

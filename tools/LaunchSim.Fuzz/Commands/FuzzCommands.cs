@@ -153,6 +153,7 @@ internal static class FuzzCommands
             Csv,
             Picture(0.05),
             Charts(0.02),
+            new("--page", 0.1, draft => OptionValues.File(draft, ".html"), draft => OptionValues.OddFile(draft, ".html")),
             Format,
             Units,
             OptionValues.Set)

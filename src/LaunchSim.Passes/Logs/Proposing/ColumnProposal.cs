@@ -158,7 +158,7 @@ public static class ColumnProposal
         bool fits = name.IsOf(quantity.Kind) || (quantity.Rolls && name.IsOf(QuantityKind.Speed));
         if (fits)
         {
-            string? odd = Odd(quantity, name.Unit, scan);
+            string? odd = name.Words is ["rpm"] ? "whose turning it is does not stand there" : Odd(quantity, name.Unit, scan);
             return Answer(quantity.Key, name.Unit, odd is null && scan.Words == 0 ? Certainty.Sure : Certainty.Likely,
                 $"named so, {name.Unit} in its name{(odd is null ? "" : $", but {odd}")}{(scan.Words > 0 ? ", but it also holds words: name them under missing:" : "")}{gaps}");
         }

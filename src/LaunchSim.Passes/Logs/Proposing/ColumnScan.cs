@@ -85,7 +85,7 @@ internal sealed class ColumnScan
         rows = 0;
         problem = null;
         using LogText text = LogText.Open(path, out Diagnostic? unreadable) ?? throw new LogTextException(unreadable!);
-        for (int i = 0; i < layout.Lead; i++)
+        for (int i = 0; i < layout.Lead + (layout.Units.Count > 0 ? 1 : 0); i++)
         {
             _ = text.ReadLine();
         }

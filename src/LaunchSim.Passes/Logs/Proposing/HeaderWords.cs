@@ -37,7 +37,7 @@ internal sealed record HeaderWords(IReadOnlyList<string> Words, string Unit)
             }
         }
 
-        return new HeaderWords(words, Spelled(unit));
+        return new HeaderWords(words, unit.Length == 0 && words is ["rpm"] ? "rpm" : Spelled(unit));
     }
 
     /// <summary>Whether it has all of some words.</summary>

@@ -29,7 +29,8 @@ internal sealed record NameRule(string Quantity, Func<HeaderWords, bool> IsMeant
 
     /// <summary>Names by which a quantity might be meant that do not say which end or direction, with what is missing.</summary>
     public static string? WhatIsMissing(HeaderWords name) =>
-        IsHeight(name) || IsDamper(name) || (IsWheel(name) && !name.HasAny("steering", "hand")) || name.HasAny("gap") ? "front or rear"
+        name.HasAny("lat", "lateral", "vert", "vertical", "roll", "yaw") ? null
+        : IsHeight(name) || IsDamper(name) || (IsWheel(name) && !name.HasAny("steering", "hand")) || name.HasAny("gap") ? "front or rear"
         : name.HasAny("acc", "accel", "acceleration") || name.IsOf(Scenarios.Units.QuantityKind.Acceleration) ? "whether it is along the car"
         : name.HasAny("gyro") ? "which axis"
         : null;

@@ -6,6 +6,7 @@ import { grip, slip } from './launch/grip.js';
 import { instantCentre, percent, pinion } from './launch/linkage.js';
 import { loadPaths, tyreLoads } from './launch/loads.js';
 import { acceleration, speed } from './launch/motion.js';
+import { measured } from './launch/measured.js';
 import { gaps, rises } from './launch/rises.js';
 import { gripTitle, loadsTitle, percentTitle, risesTitle, speedsTitle } from './launch/several.js';
 import { LaunchView } from './view.js';
@@ -26,6 +27,7 @@ import { LaunchView } from './view.js';
  * @type {ReadonlyArray<{ name: string, title: string, several?: (view: LaunchView) => string, charts: (view: LaunchView) => ChartData[] }>}
  */
 const REGISTER = [
+  { name: 'measured', title: 'Measured over predicted', charts: measured },
   { name: 'rises-and-gaps', title: 'Rises and gaps', several: risesTitle, charts: (view) => [rises(view), gaps(view)] },
   { name: 'tyre-loads', title: 'Tyre loads', several: loadsTitle, charts: (view) => [tyreLoads(view)] },
   { name: 'rear-load-by-path', title: 'Rear tyre load by path', charts: loadPaths },

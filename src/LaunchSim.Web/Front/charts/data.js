@@ -3,7 +3,7 @@
 /**
  * What a chart shows. Times are seconds from release, values in the unit of the chart; not a number where there is none.
  *
- * @typedef {'solid' | 'dash' | 'dot'} LineStyle
+ * @typedef {'solid' | 'dash' | 'dot' | 'points'} LineStyle Points stand for themselves, without a line between them.
  * @typedef {'ink' | 'rear' | 'front' | 'third' | 'fourth'} Tone
  *
  * @typedef {object} Curve

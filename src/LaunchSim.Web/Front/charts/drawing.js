@@ -8,7 +8,7 @@ import { extentOf } from './extent.js';
 import { lanes } from './lanes.js';
 import { layoutOf, leftOf } from './layout.js';
 import { besideNames, nameWithin } from './names.js';
-import { bandPath, linePath } from './paths.js';
+import { bandPath, linePath, pointPath } from './paths.js';
 import { createPlane } from './plane.js';
 import { points } from './points.js';
 import { valueAt } from './sample.js';
@@ -80,7 +80,7 @@ function band(curve, plane) {
 /** @param {Curve} curve @param {Plane} plane */
 function lines({ times, values, closing, style, tone, weight }, plane) {
   /** @param {string} kind @param {(i: number) => boolean} [isDrawn] */
-  const line = (kind, isDrawn) => svg('path', { d: linePath(times, values, plane, isDrawn), class: `chart-curve tone-${tone} line-${kind}`, 'stroke-width': weight ?? 2.2 });
+  const line = (kind, isDrawn) => svg('path', { d: kind === 'points' ? pointPath(times, values, plane) : linePath(times, values, plane, isDrawn), class: `chart-curve tone-${tone} line-${kind}`, 'stroke-width': weight ?? 2.2 });
 
   // Both parts hold the sample behind their end, so that they meet.
   return closing === undefined

@@ -4,6 +4,9 @@ import { indexAt } from './sample.js';
 
 /** @typedef {import('./plane.js').Plane} Plane */
 
+// Points nearer than that are a smear, px.
+const APART = 4;
+
 /**
  * A line through samples as the text of a path. Where more than two samples share a pixel's width only the lowest and the
  * highest of them are kept, in their order, so that no peak is lost. Not a number parts the line.
@@ -25,6 +28,27 @@ export function linePath(times, values, plane, isDrawn) {
     text += `${isDown ? 'L' : 'M'}${rounded(plane.x(times[i]))} ${rounded(plane.y(value))}`;
     isDown = true;
   });
+  return text;
+}
+
+/**
+ * Samples as points, the text of a path of lines without length that have round ends. Of several that would lie within one
+ * another one is kept.
+ * @param {Float64Array} times
+ * @param {Float64Array} values
+ * @param {Plane} plane
+ */
+export function pointPath(times, values, plane) {
+  let text = '';
+  let last = -Infinity;
+  for (let i = 0; i < times.length; i++) {
+    const x = plane.x(times[i]);
+    if (Number.isFinite(values[i]) && x - last >= APART) {
+      text += `M${rounded(x)} ${rounded(plane.y(values[i]))}h0`;
+      last = x;
+    }
+  }
+
   return text;
 }
 

@@ -8,6 +8,9 @@ import { valueAt } from './sample.js';
 
 const NOTHING = '–';
 
+// A sample of points, as wide as one of a line.
+const POINTS = 'M5 5h0M13 5h0M21 5h0M29 5h0';
+
 /**
  * What each curve is at an instant: a sample of its line, its name, the number and its unit; and what happens at that
  * instant. It is the legend too.
@@ -103,7 +106,7 @@ function item(curve, number, unit) {
 function sample(curve) {
   const kinds = curve.closing === undefined ? [curve.style] : ['solid', 'dash'];
   const length = 34 / kinds.length;
-  const lines = kinds.map((kind, i) => svg('path', { d: `M${i * length} 5h${length}`, class: `chart-curve tone-${curve.tone} line-${kind}`, 'stroke-width': curve.weight ?? 2.2 }));
+  const lines = kinds.map((kind, i) => svg('path', { d: kind === 'points' ? POINTS : `M${i * length} 5h${length}`, class: `chart-curve tone-${curve.tone} line-${kind}`, 'stroke-width': curve.weight ?? 2.2 }));
   return svg('svg', { viewBox: '0 0 34 10', width: 34, height: 10, class: 'chart-sample', 'aria-hidden': 'true' }, ...lines);
 }
 

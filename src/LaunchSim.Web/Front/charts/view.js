@@ -21,6 +21,8 @@ import { resampled } from './sample.js';
  * @property {ReadonlyArray<LaunchEvent>} events
  * @property {Readonly<Record<string, string>>} [titles] What each chart shows, in words.
  * @property {{ bands?: Readonly<Record<string, Band>> } | null} [doubt]
+ * @property {ReadonlyArray<import('../document.js').Measured>} [measured] What was measured of it.
+ * @property {ReadonlyArray<string>} [measuredNotes] How the data were laid over it.
  *
  * @typedef {{ units: Readonly<Record<string, Unit>>, launches: ReadonlyArray<Launch> }} LaunchSource
  *
