@@ -122,6 +122,17 @@ internal sealed class Plot
         _model.Series.Add(series);
     }
 
+    /// <summary>Adds dots, such as measured values; what is added later is drawn over them.</summary>
+    /// <param name="points">Their places in the axes' units; what is not a number is left out.</param>
+    /// <param name="radius">How large they are, in the picture's units.</param>
+    /// <param name="color">Their colour.</param>
+    public void Dots(IReadOnlyList<DataPoint> points, double radius, OxyColor color)
+    {
+        var series = new ScatterSeries { MarkerType = MarkerType.Circle, MarkerSize = radius, MarkerFill = color, MarkerStrokeThickness = 0, EdgeRenderingMode = Exact };
+        series.Points.AddRange(points.Where(point => double.IsFinite(point.Y)).Select(point => new ScatterPoint(point.X, point.Y)));
+        _model.Series.Add(series);
+    }
+
     /// <summary>Draws what was added.</summary>
     public void Draw()
     {

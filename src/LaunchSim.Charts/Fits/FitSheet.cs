@@ -44,38 +44,32 @@ public static class FitSheet
     {
         page.Heading(channel.Heading, area.TopLeft, area.Width);
         double left = area.Left + Plot.Left - 6, top = area.Top + Words + Plot.Above, right = area.Right - Plot.Right;
-        double free = area.Bottom - top - Plot.Below - Plot.Above - 8, rest = RestShare * free;
+        double free = area.Bottom - top - Plot.Below - Plot.Above - 4, rest = RestShare * free;
         DataPoint[] Points(IReadOnlyList<double> values) => [.. values.Select((value, i) => new DataPoint(channel.Times[i], value / channel.Scale.Factor))];
         DataPoint[] measured = Points(channel.Measured), before = Points(channel.Before), after = Points(channel.After);
-        Plot plot = page.Plot(new OxyRect(left, top, right - left, free - rest), Time(channel), Extent.Of(measured.Concat(before).Concat(after).Select(point => point.Y), 1e-9), $"{channel.Caption}, {channel.Scale.Unit}");
-        Curve file = plot.Line(before, new Pen(Theme.Muted, 1.4, Theme.Dot));
-        Curve fit = plot.Line(after, channel.IsFront ? Pen.Front.Of(1.8) : Pen.Rear.Of(1.8));
+        Plot plot = page.Plot(new OxyRect(left, top, right - left, free - rest), Time(channel, named: false), Extent.Of(measured.Concat(before).Concat(after).Select(point => point.Y), 1e-9), $"{channel.Caption}, {channel.Scale.Unit}");
+        plot.Dots(measured, Dot, Theme.Line);
+        Curve file = plot.Line(before, new Pen(Theme.Ink, 1.3, Theme.Dot));
+        Curve fit = plot.Line(after, channel.IsFront ? Pen.Front.Of(1.6) : Pen.Rear.Of(1.6));
         plot.Draw();
-        Dots(page, plot, measured);
         plot.Name(fit, "fit");
         plot.Name(file, "file");
 
-        DataPoint[] left2 = [.. measured.Select((point, i) => new DataPoint(point.X, point.Y - after[i].Y))];
+        DataPoint[] rests = [.. measured.Select((point, i) => new DataPoint(point.X, point.Y - after[i].Y))];
         double noise = channel.Noise / channel.Scale.Factor;
-        Plot residuals = page.Plot(new OxyRect(left, area.Bottom - Plot.Below - rest, right - left, rest), Time(channel), Extent.Of([.. left2.Select(point => point.Y), 2 * noise, -2 * noise], 1e-9), "measured less fit, ±2 noise");
+        Plot residuals = page.Plot(new OxyRect(left, area.Bottom - Plot.Below - rest, right - left, rest), Time(channel, named: true), Extent.Of([.. rests.Select(point => point.Y), 2 * noise, -2 * noise], 1e-9), "measured less fit; the band is twice the noise");
         residuals.Strip([new(channel.Times[0], -2 * noise), new(channel.Times[^1], -2 * noise)], [new(channel.Times[0], 2 * noise), new(channel.Times[^1], 2 * noise)], Theme.Wanted);
+        residuals.Dots(rests, Dot, Theme.Ink);
         residuals.Draw();
-        Dots(page, residuals, left2);
         page.Caption("s", residuals);
     }
 
-    private static LinearAxis Time(DrawnChannel channel) =>
-        new() { Position = AxisPosition.Bottom, Minimum = Math.Min(0, channel.Times[0]), Maximum = channel.Times[^1], IntervalLength = 60 };
-
-    private static void Dots(PageFrame page, Plot plot, DataPoint[] points)
+    private static LinearAxis Time(DrawnChannel channel, bool named) => new()
     {
-        foreach (DataPoint point in points)
-        {
-            ScreenPoint at = plot.At(point.X, point.Y);
-            if (plot.Holds(at))
-            {
-                page.Canvas.Dot(at, Dot, Theme.Ink);
-            }
-        }
-    }
+        Position = AxisPosition.Bottom,
+        Minimum = Math.Min(0, channel.Times[0]),
+        Maximum = channel.Times[^1],
+        IntervalLength = 60,
+        LabelFormatter = named ? null : _ => "",
+    };
 }

@@ -59,7 +59,7 @@ public static class AfterStudy
 
     private static FitResult? Fitted(PassFile pass, IReadOnlyList<FitLog> logs, CancellationToken cancellation)
     {
-        var model = FitModel.Of(FitParameters.Default(pass.Scenario), [new FitPass(pass.Name, pass.Scenario, pass.Run, logs, pass.Seen)]);
+        var model = FitModel.Of(FitParameters.Hardest(pass.Scenario), [new FitPass(pass.Name, pass.Scenario, pass.Run, logs, pass.Seen)]);
         if (model.ResidualCount == model.DataStart || model.Parameters.Count == 0)
         {
             return null;

@@ -17,6 +17,9 @@ public sealed class PassChannel
     // Beyond that many reaches from one value to the next nothing is known between them.
     private const double Sparse = 0.06;
 
+    // Instants that differ by rounding, s.
+    private const double SameInstant = 1e-6;
+
     // A top: values within so many standard deviations of the largest, at most so far from it, s, and more than so many.
     private const double NearTop = 4, WidestTop = 0.12;
     private const int LeastTop = 6;
@@ -90,44 +93,50 @@ public sealed class PassChannel
     /// <returns>Null where nothing was recorded about it.</returns>
     public Reading? At(double time)
     {
-        int next = LowerBound(time);
-        if (next == _times.Length || (next == 0 && _times[0] > time))
-        {
-            return next == _times.Length && next > 0 && time - _times[^1] < 1e-9 ? new Reading(time, 0, _smooth[^1], Total(_smooth[^1], _sds[^1])) : null;
-        }
-
-        if (next > 0 && _times[next] - _times[next - 1] > Sparse)
+        int next = LowerBound(time - SameInstant);
+        if (next == _times.Length || (_times[next] - time > SameInstant && (next == 0 || _times[next] - _times[next - 1] > Sparse)))
         {
             return null;
         }
 
         (double value, double slope, double sd) = Line(time, next);
+        if (slope == 0)
+        {
+            // A value that stands alone: how fast it changes is told by its neighbours, however far they are.
+            int before = Math.Max(0, next - 1), after = Math.Min(_times.Length - 1, next + 1);
+            slope = after > before ? (_values[after] - _values[before]) / (_times[after] - _times[before]) : 0;
+        }
+
         return new Reading(time, 0, value, Math.Sqrt(Math.Pow(Total(value, sd), 2) + Math.Pow(slope * ClockSd, 2)));
     }
 
     /// <summary>The first instant at or after which the value is at a level that it was below.</summary>
     /// <param name="level">The level, SI.</param>
+    /// <param name="levelSd">One standard deviation of the level itself, SI.</param>
     /// <returns>Null when that was not recorded. Its doubt leaves the clock's out.</returns>
-    public Reading? FirstAt(double level)
+    public Reading? FirstAt(double level, double levelSd = 0)
     {
-        for (int i = 1; i < _times.Length; i++)
+        // What counts from the standing car is nothing at the release, also where nobody looked then.
+        int first = _times.Length > 0 && _times[0] > 0 && Quantity.HasFreeZero ? 0 : 1;
+        for (int i = first; i < _times.Length; i++)
         {
             if (_times[i] < 0 || !(_smooth[i] >= level))
             {
                 continue;
             }
 
-            if (!(_smooth[i - 1] < level))
+            (double time, double value, double sd) = i == 0 ? (0, 0, 0) : (_times[i - 1], _smooth[i - 1], _sds[i - 1]);
+            if (!(value < level))
             {
                 return null;
             }
 
-            double step = _times[i] - _times[i - 1], share = (level - _smooth[i - 1]) / (_smooth[i] - _smooth[i - 1]);
-            double slope = Math.Max((_smooth[i] - _smooth[i - 1]) / step, 1e-9), doubt = Total(level, Math.Max(_sds[i], _sds[i - 1])) / slope;
+            double step = _times[i] - time, share = (level - value) / (_smooth[i] - value);
+            double slope = Math.Max((_smooth[i] - value) / step, 1e-9), doubt = Math.Sqrt(Math.Pow(Total(level, Math.Max(_sds[i], sd)), 2) + (levelSd * levelSd)) / slope;
 
             // Between two values far apart the curve is not known: as likely anywhere about the straight line's crossing.
             double between = step > 2 * Reach ? step / Math.Sqrt(48) : 0;
-            return new Reading(_times[i - 1] + (share * step), Math.Sqrt((doubt * doubt) + (between * between)), level, 0);
+            return new Reading(time + (share * step), Math.Sqrt((doubt * doubt) + (between * between)), level, 0);
         }
 
         return null;
@@ -187,6 +196,13 @@ public sealed class PassChannel
         Matrix<double> inverse = (design.Transpose() * design).Inverse();
         Vector<double> fit = inverse * (design.Transpose() * Vector<double>.Build.Dense(count, row => _values[left + row]));
         double at = -fit[1] / (2 * fit[2]);
+        double start = fit[0] + (fit[1] * (_times[left] - middle)), end = fit[0] + (fit[1] * (_times[right] - middle));
+        if ((fit[2] >= 0 || middle + at > _times[right]) && end - start > 2 * Noise / Math.Sqrt(count) && to - _times[right] < 2 * Reach)
+        {
+            // It still rises where the window ends: there is no top within.
+            return At(to) is { } last ? last with { TimeSd = 0 } : null;
+        }
+
         if (!(fit[2] < 0) || middle + at < _times[left] || middle + at > _times[right])
         {
             // Flat as far as the noise lets see: anywhere on it, and as high as its mean.

@@ -57,7 +57,7 @@ internal static class PassFigures
             channels(quantity) is { } one && one.Channel.FirstAt(QuarterInch) is { } at ? (at, one.Channel, one.Source) : null;
 
         (Reading, PassChannel, string)? Rise(string end, double share) =>
-            channels($"{end}_ride_height") is { } one && one.Channel.Largest(0, RiseWindow) is { } peak && peak.Value >= LeastRise && one.Channel.FirstAt(share * peak.Value) is { } at
+            channels($"{end}_ride_height") is { } one && one.Channel.Largest(0, RiseWindow) is { } peak && peak.Value >= LeastRise && one.Channel.FirstAt(share * peak.Value, share * peak.ValueSd) is { } at
                 ? (at, one.Channel, one.Source) : null;
 
         void Time(string key, (Reading At, PassChannel Channel, string Source)? one)

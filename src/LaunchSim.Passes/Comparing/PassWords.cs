@@ -31,7 +31,7 @@ public static class PassWords
         {
             sentences.Add(beyond.Length == 0
                 ? string.Create(CultureInfo.InvariantCulture, $"None of the {held.Length} figures is further from the prediction than the data's own doubt: the prediction holds as far as these data can tell.")
-                : string.Create(CultureInfo.InvariantCulture, $"{beyond.Length} of {held.Length} figures are further from the prediction than the data's own doubt (marked *): there the model's car is not yet this car."));
+                : string.Create(CultureInfo.InvariantCulture, $"{beyond.Length} of {held.Length} figures {(beyond.Length == 1 ? "is" : "are")} further from the prediction than the data's own doubt (marked *): there the model's car is not yet this car."));
         }
 
         // Only figures without a sentence of their own.

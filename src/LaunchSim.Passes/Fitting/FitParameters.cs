@@ -24,6 +24,11 @@ public static class FitParameters
         return [.. All(scenario).Where(parameter => parameter.IsClicks || parameter.Number.IsEntered || Usual.Contains(parameter.Path))];
     }
 
+    /// <summary>What can hardly be measured at home, and how far each adjuster is off its sheets: few enough for a quick look between two passes.</summary>
+    /// <param name="scenario">The scenario, read for a run.</param>
+    public static IReadOnlyList<FitParameter> Hardest(Scenario scenario) =>
+        [.. All(scenario).Where(parameter => parameter.IsClicks || Usual.Contains(parameter.Path))];
+
     /// <summary>Everything that could be moved.</summary>
     /// <param name="scenario">The scenario, read for a run.</param>
     public static IReadOnlyList<FitParameter> All(Scenario scenario)

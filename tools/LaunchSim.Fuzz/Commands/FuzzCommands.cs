@@ -203,7 +203,7 @@ internal static class FuzzCommands
             Second = draft => draft.Dice.Pick(["seen.shake=light", "changed.rear.spring.rate=150 lb/in", "track=", "seen.rear_moves=frame 3", "notes={a: [", "car=none.yaml", "closed=2026-09-13", "=", "x", "seen=1", "logs[7].file=a.csv"]),
         },
         new("season add", 1, _ => 1,
-            new("--car", 0.9, OptionValues.PassFile, draft => OptionValues.OddFile(draft, ".yaml")),
+            new("--car", 0.9, OptionValues.Car, draft => OptionValues.OddFile(draft, ".yaml")),
             new("--like", 0.2, draft => draft.Dice.Pick(["last", OptionValues.PassFile(draft)]), draft => OptionValues.OddFile(draft, ".yaml")),
             new("--name", 0.3, draft => draft.Dice.Pick(["One hole down", "it's: a # pass", "- x"]), draft => draft.Dice.Pick(["", " ", "a\nb"])),
             new("--when", 0.5, _ => "2026-09-12 14:10", draft => draft.Dice.Pick(["", "now", "2026-02-30", "12.9.2026"])),

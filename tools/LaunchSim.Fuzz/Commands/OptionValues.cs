@@ -50,6 +50,9 @@ internal static class OptionValues
         return InFolder(draft.Dice.Pick(["pass.yaml", "pass.yaml", "pass.yaml", "none.yaml"]));
     }
 
+    /// <summary>The case's own scenario.</summary>
+    public static string Car(Draft draft) => InFolder(draft.Named.Count > 0 && !Path.IsPathRooted(draft.Named[0]) ? draft.Named[0] : "none.yaml");
+
     /// <summary>A folder with a pass in it, or one without.</summary>
     public static string SeasonFolder(Draft draft)
     {

@@ -55,6 +55,10 @@ public static class ColumnProposal
         for (int i = 0; i < scans.Length; i++)
         {
             columns[i] ??= Quantity(i, layout.Names[i], names[i], scans[i], rows);
+            if (columns[i]!.Certainty == Certainty.Sure && columns[i]!.Quantity is not null && layout.HeaderLine > 0 && layout.Names.Count(name => name == layout.Names[i]) > 1)
+            {
+                columns[i] = columns[i]! with { Certainty = Certainty.Likely, Why = $"{columns[i]!.Why}; but its name stands twice: which one is it?" };
+            }
         }
 
         string span = time < 0 ? "no column of times" : columns[time] is { Quantity: "time", Unit: { } unit }

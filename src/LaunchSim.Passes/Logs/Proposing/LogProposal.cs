@@ -70,6 +70,10 @@ public sealed record LogProposal
         foreach (ProposedColumn column in taken)
         {
             _ = text.Append(CultureInfo.InvariantCulture, $"  - column: {MappingScalar.Of(NameOf(column))}\n    quantity: {column.Quantity}\n    unit: {column.Unit}  # {column.Certainty.ToString().ToLowerInvariant()}: {OneLine(column.Why)}\n");
+            if (MeasuredQuantities.Find(column.Quantity!)!.Driveline)
+            {
+                _ = text.Append("    # ratio: 4.10  # turns of the shaft for one of the axle; left out, the scenario's final_drive\n");
+            }
         }
 
         if (!sureOnly && open.Length > 0)

@@ -1,0 +1,74 @@
+using LaunchSim.Passes.After;
+using LaunchSim.Reports.Numbers;
+using LaunchSim.Scenarios.Recorded;
+using LaunchSim.Scenarios.Units;
+using LaunchSim.Studies.Aims;
+
+namespace LaunchSim.Passes.Tests.After;
+
+public sealed class AfterTests
+{
+    private static readonly SeenFacts Video = new() { FramesPerSecond = 240, ReleaseFrame = 118 };
+
+    [Theory]
+    [InlineData(0.2195, true, "rear gap fully open by 0.220 s (frame 171), now 0.270 s")]
+    [InlineData(0.2195, false, "rear gap fully open not before 0.219 s (frame 171), now 0.270 s")]
+    public void Sign_OfATime_NamesTheBoundThatIsKept(double bound, bool earlier, string words) =>
+        Assert.Equal(words, AfterWords.Sign(new VideoSign("rear_open", "rear gap fully open", bound, earlier, 0.27, 0.9, false), Video));
+
+    [Theory]
+    [InlineData(0.0196, true, "front moves no later than 0.020 s after the rear, now 0.041 s after")]
+    [InlineData(0.0196, false, "front moves at least 0.019 s after the rear, now 0.041 s after")]
+    [InlineData(-0.0104, true, "front moves at least 0.010 s before the rear, now 0.041 s after")]
+    [InlineData(-0.0104, false, "front moves no more than 0.011 s before the rear, now 0.041 s after")]
+    public void Sign_OfALag_SaysWhichEndAndWhichSide(double bound, bool earlier, string words) =>
+        Assert.Equal(words, AfterWords.Sign(new VideoSign("lag", "front", bound, earlier, 0.041, 0.9, true), Video));
+
+    [Fact]
+    public void Signs_OfAChangeThatMovesTheRear_AreKeptByNineCarsInTen()
+    {
+        // Twelve clicks for six hold the separation back: the rear is open later, on every plausible car.
+        using var folder = new Folder();
+        PassFile pass = folder.Pass("pass.yaml", $"car: {Files.Shipped("season/car.yaml")}\nchanged: {{rear.damper.extension.set: 0}}\nseen: {{frames_per_second: 240, rear_moves: frame 14}}\n");
+        LaunchSim.Scenarios.Scenario changed = pass.Scenario.With([("rear.damper.extension.set", "12")]).Scenario!;
+        IReadOnlyList<VideoSign> signs = VideoSigns.Of(pass.Scenario, changed, pass.Run, pass.Seen, new(), default);
+        Assert.NotEmpty(signs);
+        Assert.All(signs, sign => Assert.InRange(sign.Share, 0.8, 1));
+        Assert.Equal(signs.OrderByDescending(sign => sign.Share).Select(sign => sign.Key), signs.Select(sign => sign.Key));
+    }
+
+    [Fact]
+    public void Signs_OfNoChange_AreNone()
+    {
+        using var folder = new Folder();
+        PassFile pass = folder.Pass("pass.yaml", $"car: {Files.Shipped("season/car.yaml")}\nseen: {{rear_moves: 0.06 s}}\n");
+        Assert.Empty(VideoSigns.Of(pass.Scenario, pass.Scenario, pass.Run, pass.Seen, new(), default));
+    }
+
+    [Fact]
+    public void After_APassThatWasOnlySeen_NamesOneChangeThatHelpsAndHowToPutItBack()
+    {
+        PassFile pass = new PassReader(Scenarios.StandingCheck.Reader(Scenarios.ReadPurpose.Run)).Read(Files.Shipped("season/05-hole-3.yaml")).Pass!;
+        AfterResult result = AfterStudy.Run(pass, [], AimSet.Of(pass.Scenario.Aims, null, out _)!, default);
+        Assert.NotNull(result.Fit);
+        Assert.NotNull(result.Change);
+        Assert.True(result.Next.Helps(result.Change));
+        Assert.InRange(result.Help!.Helps.Share, 0.5, 1);
+        Assert.Contains(result.Change.Changes[0].Edit.Path, AfterWords.PutBack(result.Change, result.Learned), StringComparison.Ordinal);
+        Assert.Contains("7 seen facts", AfterWords.Conclusion(result, new Readout(UnitSystem.Shop)), StringComparison.Ordinal);
+
+        // What was learned is nearer to what was seen than what was predicted.
+        double before = result.Seen.Sum(fact => Math.Abs(fact.Residual)), after = result.Fit.Seen[0].After.Sum(fact => Math.Abs(fact.Residual));
+        Assert.True(after < before, $"{after} and {before}");
+    }
+
+    [Fact]
+    public void After_APassOfWhichNothingWasSeen_SaysSo()
+    {
+        using var folder = new Folder();
+        PassFile pass = folder.Pass("pass.yaml", $"car: {Files.DoorCar}\n");
+        AfterResult result = AfterStudy.Run(pass, [], AimSet.Of(pass.Scenario.Aims, null, out _)!, default);
+        Assert.Null(result.Fit);
+        Assert.StartsWith("Nothing was seen or logged", AfterWords.Conclusion(result, new Readout(UnitSystem.Shop)), StringComparison.Ordinal);
+    }
+}
