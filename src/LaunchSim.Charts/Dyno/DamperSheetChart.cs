@@ -8,7 +8,8 @@ namespace LaunchSim.Charts.Dyno;
 /// <summary>What a dyno measured at one click, gas taken out: speed positive opening, force positive against opening.</summary>
 /// <param name="Speeds">Shaft speeds, m/s.</param>
 /// <param name="Forces">Forces, N.</param>
-public sealed record MeasuredLoop(IReadOnlyList<double> Speeds, IReadOnlyList<double> Forces);
+/// <param name="IsJoined">Whether each point follows from the one before, as in strokes; otherwise they stand for themselves.</param>
+public sealed record MeasuredLoop(IReadOnlyList<double> Speeds, IReadOnlyList<double> Forces, bool IsJoined);
 
 /// <summary>One row of a table: speeds from 0, forces that resist.</summary>
 /// <param name="Name">What it is called in the picture, such as <c>click 6</c>.</param>
@@ -43,7 +44,8 @@ public static class DamperSheetChart
     {
         var sheet = new Sheet(canvas, Width, Height, Margin);
         sheet.Head(title, of);
-        sheet.Foot(["Thin: as measured, the gas force taken out. Thick, with dots: the table. Opening right of zero and up, closing left and down; opening solid, closing dashed."]);
+        string thin = loops.Any(loop => loop.IsJoined) ? "Thin" : "Rings";
+        sheet.Foot([$"{thin}: as measured, the gas force taken out. Thick, with dots: the table. Opening right of zero and up, closing left and down; opening solid, closing dashed."]);
         OxyRect room = sheet.Room(Foot);
         var area = new OxyRect(room.Left + Plot.Left - 6, room.Top + Plot.Above, room.Width - Plot.Left - Plot.Right + 6, room.Height - Plot.Above - Plot.Below);
         Scale speed = readout.ShaftSpeed, force = readout.Force;
@@ -53,13 +55,18 @@ public static class DamperSheetChart
         var across = Extent.Of(all.Select(point => point.X), 1);
         var axis = new LinearAxis { Position = AxisPosition.Bottom, Minimum = across.Low, Maximum = across.High, IntervalLength = 70 };
         var plot = new Plot(canvas, area, axis, Extent.Of(all.Select(point => point.Y), 10), $"Force of one damper, {force.Unit}");
-        foreach (DataPoint[] points in measured)
+        foreach (DataPoint[] points in measured.Where((_, i) => loops[i].IsJoined))
         {
             _ = plot.Line(points, new Pen(Theme.Line, 1));
         }
 
         Curve[] curves = [.. rows.Select((row, i) => plot.Line(tables[i], new Pen(Color(rows, row), 2.2, row.IsExtension ? null : Theme.Dash)))];
         plot.Draw();
+        foreach (DataPoint point in measured.Where((_, i) => !loops[i].IsJoined).SelectMany(points => points))
+        {
+            canvas.Ring(plot.At(point.X, point.Y), 5, Theme.Muted, 1);
+        }
+
         for (int i = 0; i < rows.Count; i++)
         {
             foreach (DataPoint point in tables[i])

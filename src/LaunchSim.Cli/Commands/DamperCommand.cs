@@ -203,7 +203,7 @@ internal sealed class DamperCommand
         return DamperSheetChart.Of(
             DamperText.Title(table, readout),
             string.Join(", ", files.Select(one => Path.GetFileName(one.File)).Distinct().Take(6)),
-            [.. table.Measurements.Select(one => new MeasuredLoop(one.Velocities, [.. one.Forces.Select(force => force + (one.GasForce ?? 0))]))],
+            [.. table.Measurements.Select(one => new MeasuredLoop(one.Velocities, [.. one.Forces.Select(force => force + (one.GasForce ?? 0))], one.IsLoop))],
             [.. Rows(table.Extension), .. Rows(table.Compression)],
             readout);
     }
