@@ -24,7 +24,7 @@ public sealed partial class GuideTests
     public void Guide_FromFirstPageToLast_IsWhatTheProgramDoes()
     {
         using var folder = new Folder();
-        string[] pages = [.. Directory.EnumerateFiles(Guide, "*.md").Order(StringComparer.Ordinal)];
+        string[] pages = [.. Directory.EnumerateFiles(Guide, "*.md").OrderBy(Number)];
         Assert.True(pages.Length > 6);
         int commands = 0;
         foreach (string page in pages)
@@ -34,6 +34,8 @@ public sealed partial class GuideTests
 
         Assert.True(commands > 10, $"{commands} commands in the guide");
     }
+
+    private static int Number(string page) => int.Parse(Path.GetFileName(page).Split('-')[0], CultureInfo.InvariantCulture);
 
     private static int Walk(string page, Folder folder)
     {
