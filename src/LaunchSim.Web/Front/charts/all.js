@@ -49,5 +49,6 @@ const REGISTER = [
 export function chartsOf(source, isWanted = () => true) {
   const view = new LaunchView(source);
   return view.launches.length === 0 ? [] : REGISTER.filter(({ name }) => isWanted(name))
-    .map(({ name, title, several, charts }) => ({ name, title: (view.several ? several?.(view) : view.launches[0].titles?.[name]) ?? title, charts: charts(view) }));
+    .map(({ name, title, several, charts }) => ({ name, title: (view.several ? several?.(view) : view.launches[0].titles?.[name]) ?? title, charts: charts(view) }))
+    .filter(({ charts }) => charts.length > 0);
 }
