@@ -71,7 +71,9 @@ public static class DamperSheetChart
         {
             foreach (DataPoint point in tables[i])
             {
-                canvas.Dot(plot.At(point.X, point.Y), 3, Color(rows, rows[i]));
+                ScreenPoint at = plot.At(point.X, point.Y);
+                canvas.Dot(at, 3, Color(rows, rows[i]));
+                plot.Labels.Keep(new OxyRect(at.X - 6, at.Y - 6, 12, 12));
             }
         }
 
