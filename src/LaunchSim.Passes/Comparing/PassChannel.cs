@@ -17,6 +17,9 @@ public sealed class PassChannel
     // Beyond that many reaches from one value to the next nothing is known between them.
     private const double Sparse = 0.06;
 
+    // A record that ends so little before a window's end still holds the window, s.
+    private const double Covered = 0.02;
+
     // Instants that differ by rounding, s.
     private const double SameInstant = 1e-6;
 
@@ -145,7 +148,7 @@ public sealed class PassChannel
     /// <summary>The largest value within a window.</summary>
     /// <param name="from">Its start, s.</param>
     /// <param name="to">Its end, s.</param>
-    /// <returns>Null when nothing was recorded, or the record ends before the window does and still rises there.</returns>
+    /// <returns>Null when nothing was recorded, or the record ends before the window does.</returns>
     public Reading? Largest(double from, double to)
     {
         int best = -1;
@@ -157,7 +160,8 @@ public sealed class PassChannel
             }
         }
 
-        if (best < 0 || (best == _times.Length - 1 && _times[best] < to - 0.02))
+        // What ends before the window does may have been larger later.
+        if (best < 0 || _times[^1] < to - Covered)
         {
             return null;
         }

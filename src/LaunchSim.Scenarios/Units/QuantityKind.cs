@@ -34,7 +34,7 @@ public sealed record QuantityKind
     public static QuantityKind Time { get; } = new("a time", Dimension.Of(time: 1), "ms", "s");
 
     /// <summary>How many a second, 1/s.</summary>
-    public static QuantityKind Frequency { get; } = new("a number a second", Dimension.Of(time: -1), "Hz", "/s");
+    public static QuantityKind Frequency { get; } = new("a number a second", Dimension.Of(time: -1), "Hz");
 
     /// <summary>An angle, rad.</summary>
     public static QuantityKind Angle { get; } = new("an angle", Dimension.Of(angle: 1), "°", "deg", "rad");

@@ -64,7 +64,7 @@ public class MappingReaderTests
     }
 
     [Theory]
-    [InlineData("column: Time, unit: ms", "colum: Time, unit: ms", 3, "did you mean `column`?")]
+    [InlineData("quantity: rear_ride_height", "quantiy: rear_ride_height", 5, "did you mean `quantity`?")]
     [InlineData("unit: ms", "unit: msec", 3, "did you mean `ms`?")]
     [InlineData("quantity: rear_ride_height", "quantity: rear_ride_hight", 5, "did you mean `rear_ride_height`?")]
     [InlineData("unit: mm, scale", "unit: MM, scale", 5, "did you mean `mm`?")]
