@@ -11,7 +11,7 @@ public class CompleterTests
 {
     [Theory]
     [InlineData("ge", "geometry")]
-    [InlineData("c", "check compare completion")]
+    [InlineData("c", "check columns compare completion")]
     [InlineData("-", "--help --version")]
     [InlineData("xyz", "")]
     [InlineData("xyz ", "")]
