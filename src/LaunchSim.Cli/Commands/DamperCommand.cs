@@ -22,7 +22,7 @@ internal sealed class DamperCommand
     private readonly Option<string> _extension = new("--extension") { HelpName = "positive|negative", Description = "The velocity's sign while the damper gets longer; the gas force tells it when left out" };
     private readonly Option<string> _gas = new("--gas") { HelpName = "force", Description = "The gas force in the place of the sheet's own, as in \"35 lb\"" };
     private readonly Option<string> _speeds = new("--speeds") { HelpName = "speeds", Description = "Speeds of the table, as in \"0 1 2 5 10 20 in/s\"; usual ones when left out" };
-    private readonly Option<double?> _set = new("--set-click") { HelpName = "click", Description = "The click that is set on the car; the lowest when left out" };
+    private readonly Option<string> _set = new("--set-click") { HelpName = "click", Description = "The click that is set on the car; the lowest when left out" };
     private readonly Option<string> _picture = new("--picture") { HelpName = "path", CompletionSources = { FileOffers.Ending(".png", ".svg") }, Description = "Draw the measured loops and the tables, .png or .svg; an earlier picture there is replaced" };
     private readonly Option<string> _out = new("--out") { HelpName = "file", Description = "Write the lines to paste into this new .yaml file; nothing that is there is overwritten" };
     private readonly Option<bool> _json = new("--json") { Description = "Print one JSON document, in SI units, in the place of the text" };
@@ -70,7 +70,7 @@ internal sealed class DamperCommand
             throw new InputException(exception.Message);
         }
 
-        double? set = parsed.GetValue(_set);
+        double? set = Click(parsed.GetValue(_set));
         double[] clicks = [.. table.Extension.Rows.Concat(table.Compression.Rows).Select(row => row.Click).OfType<double>().Distinct()];
         if (set is { } wanted && !clicks.Contains(wanted))
         {
@@ -89,6 +89,11 @@ internal sealed class DamperCommand
 
         return ExitCode.Done;
     }
+
+    private static double? Click(string? given) =>
+        given is null ? null
+        : double.TryParse(given, NumberStyles.Float, CultureInfo.InvariantCulture, out double click) && double.IsFinite(click) ? click
+        : throw new InputException($"--set-click: found `{given}`; allowed: a click of the table, such as 6");
 
     private List<(double? Click, string File)> Files(ParseResult parsed)
     {

@@ -20,6 +20,18 @@ internal static class HelpText
         for (int i = 0; i < changes.Count; i++)
         {
             HelpShare share = help.Changes[i];
+            if (share.Told == 0)
+            {
+                table.Add(changes[i], "no car came to its end");
+                continue;
+            }
+
+            if (double.IsNaN(share.Gain.Median))
+            {
+                table.Add(changes[i], Percent(share.Helps.Share), $"{Percent(share.Helps.Low)} and {Percent(share.Helps.High)}", Percent(share.Hurts.Share), "on no car did both come to their end");
+                continue;
+            }
+
             table.Add(changes[i], Percent(share.Helps.Share), $"{Percent(share.Helps.Low)} and {Percent(share.Helps.High)}", Percent(share.Hurts.Share),
                 string.Create(CultureInfo.InvariantCulture, $"{share.Gain.Low:+0.00;-0.00;0.00} to {share.Gain.High:+0.00;-0.00;0.00}"));
         }

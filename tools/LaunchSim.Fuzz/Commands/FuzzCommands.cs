@@ -171,8 +171,8 @@ internal static class FuzzCommands
             IsStudy = true,
         },
         new("fit", 1, _ => 1,
-            new("--free", 0.3, draft => draft.Dice.Pick(["car.cg_height", "rear.tire.grip", "rear.damper.extension.set"]), draft => draft.Dice.Pick(["", "car", "rear.tire.grp", "name"])),
-            new("--starts", 0.5, _ => "1", OptionValues.OddNumber),
+            new("--free", 1, draft => draft.Dice.Pick(["car.cg_height", "rear.tire.grip", "rear.damper.extension.set"]), draft => draft.Dice.Pick(["", "car", "rear.tire.grp", "name"])),
+            new("--starts", 1, _ => "1", OptionValues.OddNumber),
             new("--out", 0.1, draft => OptionValues.NewFile(draft, ".yaml"), draft => OptionValues.OddFile(draft, ".yaml")),
             Picture(0.05),
             Json,
@@ -187,8 +187,8 @@ internal static class FuzzCommands
             Json,
             Units)
         {
+            // Without a car: what it refuses. What it does takes thousands of launches, too many for a case.
             Argument = OptionValues.PassFile,
-            IsStudy = true,
         },
         new("season list", 1, _ => 1, Json, Units) { Argument = OptionValues.SeasonFolder, NamesFiles = false },
         new("season show", 1, _ => 1, Json, Units, Fitted) { Argument = OptionValues.PassFile, NamesFiles = false },
