@@ -139,7 +139,7 @@ public static class SeasonPage
             Head(body, $"Seen and predicted, {entry.Id}", ["", "seen", "predicted", "predicted less seen", ""], 2);
             foreach (SeenComparison fact in entry.Predicted.Comparisons)
             {
-                Row(body, [SeenText.Name(fact, readout), SeasonWords.Seen(fact), SeenText.Predicted(fact), SeasonWords.Difference(fact), fact.Agrees ? "" : "beyond doubt"], 2);
+                Row(body, [SeenText.Name(fact, readout), SeenText.WithDoubt(fact), SeenText.Predicted(fact), SeenText.Difference(fact), fact.Agrees ? "" : "beyond doubt"], 2);
             }
 
             body.Append("</tbody></table></div>\n");
@@ -163,12 +163,12 @@ public static class SeasonPage
         body.Append("</section>\n");
     }
 
-    // As a picture of its own: its style is within it, where the page's policy allows none but the page's.
+    // In pixels, twice as fine as a screen's: its text was laid out in the program's own font, which a browser does not have and would take a wider one for.
     private static string Drawn(Picture picture)
     {
         using var stream = new MemoryStream();
-        PictureFormat.WriteSvg(picture, stream);
-        return string.Create(CultureInfo.InvariantCulture, $"<img alt=\"{WebUtility.HtmlEncode(picture.Title)}\" width=\"{picture.Width:0}\" height=\"{picture.Height:0}\" src=\"data:image/svg+xml;base64,{Convert.ToBase64String(stream.GetBuffer(), 0, (int)stream.Length)}\">");
+        PictureFormat.WritePng(picture, stream);
+        return string.Create(CultureInfo.InvariantCulture, $"<img alt=\"{WebUtility.HtmlEncode(picture.Title)}\" width=\"{picture.Width:0}\" height=\"{picture.Height:0}\" src=\"data:image/png;base64,{Convert.ToBase64String(stream.GetBuffer(), 0, (int)stream.Length)}\">");
     }
 
     private static void Head(StringBuilder body, string caption, IReadOnlyList<string> names, int words)

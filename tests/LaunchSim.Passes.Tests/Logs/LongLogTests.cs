@@ -4,8 +4,15 @@ using LaunchSim.Passes.Logs;
 
 namespace LaunchSim.Passes.Tests.Logs;
 
+/// <summary>Memory is counted for the whole process: what does so runs when nothing else does.</summary>
+[CollectionDefinition(Name, DisableParallelization = true)]
+public class AloneTests
+{
+    public const string Name = "alone";
+}
+
 /// <summary>A log of some hundred megabytes with one launch in it: read without holding it.</summary>
-[Collection("door launch")]
+[Collection(AloneTests.Name)]
 public class LongLogTests
 {
     private const long Size = 200_000_000;
