@@ -37,7 +37,8 @@ internal static class AfterCommand
             }
 
             AimSet aims = AimSet.Of(file.Scenario.Aims, Settings.Profile(parsed.GetValue(profile)), out string? problem) ?? throw new InputException(problem!);
-            PassLogsResult logs = PassLogs.Read(file, LaunchOutcome.Of(file.Scenario, file.Run, session.Cancellation), session.Cancellation);
+            LaunchOutcome predicted = LaunchOutcome.Of(file.Scenario, file.Run, session.Cancellation);
+            PassLogsResult logs = PassLogs.Read(file, predicted, session.Cancellation);
             foreach (Diagnostic error in logs.Errors)
             {
                 session.Error.WriteLine(error.ToString());
@@ -48,7 +49,7 @@ internal static class AfterCommand
                 return ExitCode.BadInput;
             }
 
-            AfterResult result = AfterStudy.Run(file, logs.Logs, aims, session.Cancellation);
+            AfterResult result = AfterStudy.Run(file, predicted, logs.Logs, aims, session.Cancellation);
             var readout = new Readout(Settings.System(parsed.GetValue(units), file.Scenario.UnitSystem));
             if (parsed.GetValue(json))
             {

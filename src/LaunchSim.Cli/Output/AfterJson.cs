@@ -27,14 +27,7 @@ internal static class AfterJson
         foreach (SeenComparison fact in result.Seen)
         {
             json.WriteStartObject();
-            json.WriteString("what", fact.Key);
-            json.WriteString("kind", fact.Kind.ToString().ToLowerInvariant());
-            json.WriteString("written", fact.Written);
-            json.Number("seen_s", fact.Seen);
-            json.Number("predicted_s", fact.Predicted);
-            json.Number("difference_s", fact.Difference);
-            json.Number("sd_s", fact.Sd);
-            json.WriteBoolean("agrees", fact.Agrees);
+            SeenJson.Members(json, fact);
             json.Number("learned_s", after?.FirstOrDefault(one => one.Key == fact.Key)?.Predicted);
             json.WriteEndObject();
         }

@@ -68,7 +68,7 @@ internal static class FitText
         _ = table.Named("pass", "channel", "off by, file", "off by, fit", "noise");
         foreach (ChannelFit channel in result.Channels)
         {
-            Scale scale = FitWords.ScaleOf(channel.Series.Quantity, readout);
+            Scale scale = FitWords.FineScale(channel.Series.Quantity, readout);
             table.Add(channel.Pass, channel.Series.Quantity.Words, scale.Text(channel.Before), scale.Text(channel.After), scale.Text(channel.Series.Noise));
         }
 

@@ -24,16 +24,17 @@ public static class AfterStudy
 
     /// <summary>Works it out.</summary>
     /// <param name="pass">The pass.</param>
+    /// <param name="predicted">Its prediction, solved with the pass's own settings.</param>
     /// <param name="logs">What was recorded of it.</param>
     /// <param name="aims">What is wanted.</param>
     /// <param name="cancellation">Ends it.</param>
     /// <exception cref="OperationCanceledException">Cancellation was asked for.</exception>
-    public static AfterResult Run(PassFile pass, IReadOnlyList<FitLog> logs, AimSet aims, CancellationToken cancellation)
+    public static AfterResult Run(PassFile pass, LaunchOutcome predicted, IReadOnlyList<FitLog> logs, AimSet aims, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(pass);
+        ArgumentNullException.ThrowIfNull(predicted);
         ArgumentNullException.ThrowIfNull(logs);
         ArgumentNullException.ThrowIfNull(aims);
-        LaunchOutcome predicted = LaunchOutcome.Of(pass.Scenario, pass.Run, cancellation);
         IReadOnlyList<SeenComparison> seen = SeenPrediction.Of(predicted.Solution, pass.Run, pass.Seen);
         FitResult? fit = predicted.Failure is null ? Fitted(pass, logs, cancellation) : null;
         Scenario learned = fit is null ? pass.Scenario : Learned(pass.Scenario, fit);

@@ -89,7 +89,7 @@ public static class VideoSigns
             return null;
         }
 
-        LaunchSolution launch = LaunchRunner.Create(car, tolerance).Solve(run);
+        LaunchSolution launch = LaunchRunner.Create(car, tolerance, LaunchWorker.MostSteps(run)).Solve(run);
         if (LaunchFailure.Of(launch) is not null)
         {
             return null;

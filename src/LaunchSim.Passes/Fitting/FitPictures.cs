@@ -30,7 +30,7 @@ public static class FitPictures
     private static DrawnChannel Channel(ChannelFit channel, Readout readout) => new(
         $"{channel.Series.Quantity.Words}, {channel.Pass}",
         channel.Series.Quantity.Words,
-        FitWords.ScaleOf(channel.Series.Quantity, readout),
+        FitWords.FineScale(channel.Series.Quantity, readout),
         channel.Series.Quantity.Key.StartsWith("front", StringComparison.Ordinal),
         channel.Noise,
         [.. channel.Course.Select(point => point.Time)],

@@ -1,6 +1,6 @@
 using System.Globalization;
+using LaunchSim.Passes.Comparing;
 using LaunchSim.Reports.Numbers;
-using LaunchSim.Scenarios.Units;
 
 namespace LaunchSim.Passes.Fitting;
 
@@ -75,17 +75,12 @@ public static class FitWords
         return string.Create(CultureInfo.InvariantCulture, $"{1 / value.Sd:0.#} times");
     }
 
-    /// <summary>The unit in which a measured quantity is read.</summary>
+    /// <summary>The unit in which a measured quantity is read, with one figure more than a single value has: what is left of a channel is small.</summary>
     /// <param name="quantity">What was measured.</param>
     /// <param name="readout">The units.</param>
-    public static Scale ScaleOf(Measured.MeasuredQuantity quantity, Readout readout)
+    public static Scale FineScale(Measured.MeasuredQuantity quantity, Readout readout)
     {
-        ArgumentNullException.ThrowIfNull(quantity);
-        ArgumentNullException.ThrowIfNull(readout);
-        return quantity.Kind == QuantityKind.Length ? readout.Travel with { Decimals = readout.Travel.Decimals + 1 }
-            : quantity.Kind == QuantityKind.Acceleration ? Readout.Acceleration with { Decimals = 3 }
-            : quantity.Kind == QuantityKind.Angle ? Readout.Angle with { Decimals = 2 }
-            : quantity.Key == "pitch_rate" ? new Scale("°/s", Math.PI / 180, 1)
-            : Readout.Rotation;
+        Scale scale = ChannelScale.Of(quantity, readout);
+        return scale.With(scale.Decimals + 1);
     }
 }

@@ -1,5 +1,6 @@
 using LaunchSim.Launch;
 using LaunchSim.Scenarios;
+using LaunchSim.Studies.Running;
 
 namespace LaunchSim.Passes.Fitting;
 
@@ -28,7 +29,7 @@ internal sealed class FitWorkspace(int passes, Action launched)
         }
 
         launched();
-        LaunchSolution launch = LaunchRunner.Create(standing!, pass.Settings.Tolerance).Solve(pass.Settings, _launches[index]);
+        LaunchSolution launch = LaunchRunner.Create(standing!, pass.Settings.Tolerance, LaunchWorker.MostSteps(pass.Settings)).Solve(pass.Settings, _launches[index]);
         _launches[index] = launch;
         if (LaunchFailure.Of(launch) is not null)
         {

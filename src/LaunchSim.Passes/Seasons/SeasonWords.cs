@@ -117,29 +117,4 @@ public static class SeasonWords
         ArgumentNullException.ThrowIfNull(names);
         return names.Count < 2 ? string.Concat(names) : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
     }
-
-    /// <summary>A fact as it was seen: in seconds with how far off it may be nineteen times in twenty, or in its words.</summary>
-    /// <param name="fact">The fact.</param>
-    public static string Seen(SeenComparison fact)
-    {
-        ArgumentNullException.ThrowIfNull(fact);
-        return fact.Kind switch
-        {
-            SeenKind.Time => $"{Readout.Time.Number(fact.Seen)} ±{Readout.Time.Text(SeenDoubt.HalfWidth(fact.Sd))}",
-            SeenKind.Before => "before " + Readout.Time.Text(fact.Seen),
-            SeenKind.After => "after " + Readout.Time.Text(fact.Seen),
-            _ => fact.Written,
-        };
-    }
-
-    /// <summary>By how much a prediction differs from what was seen, or that only one of them does it.</summary>
-    /// <param name="fact">The fact.</param>
-    public static string Difference(SeenComparison fact)
-    {
-        ArgumentNullException.ThrowIfNull(fact);
-        return fact.Kind == SeenKind.Never ? fact.Happens ? "seen never" : "agree"
-            : !fact.Happens ? "predicted never"
-            : fact.Kind == SeenKind.Time ? Readout.Lag.WithSign(fact.Difference)
-            : fact.Difference == 0 ? "agree" : $"off by {Readout.Lag.Text(Math.Abs(fact.Difference))}";
-    }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LaunchSim.Reports.Numbers;
+using LaunchSim.Scenarios.Recorded;
 
 namespace LaunchSim.Passes.Seen;
 
@@ -52,5 +53,30 @@ public static class SeenText
         bool isOnly = !fact.Happens || fact.Kind == SeenKind.Never;
         return isOnly ? "not as seen"
             : string.Create(CultureInfo.InvariantCulture, $"predicted {Readout.Lag.Text(Math.Abs(fact.Difference))} {(fact.Difference > 0 ? "late" : "early")}");
+    }
+
+    /// <summary>A fact as it was seen: in seconds with how far off it may be nineteen times in twenty, or in its words.</summary>
+    /// <param name="fact">The fact.</param>
+    public static string WithDoubt(SeenComparison fact)
+    {
+        ArgumentNullException.ThrowIfNull(fact);
+        return fact.Kind switch
+        {
+            SeenKind.Time => $"{Readout.Time.Number(fact.Seen)} ±{Readout.Time.Text(SeenDoubt.HalfWidth(fact.Sd))}",
+            SeenKind.Before => "before " + Readout.Time.Text(fact.Seen),
+            SeenKind.After => "after " + Readout.Time.Text(fact.Seen),
+            _ => fact.Written,
+        };
+    }
+
+    /// <summary>By how much a prediction differs from what was seen, or that only one of them does it.</summary>
+    /// <param name="fact">The fact.</param>
+    public static string Difference(SeenComparison fact)
+    {
+        ArgumentNullException.ThrowIfNull(fact);
+        return fact.Kind == SeenKind.Never ? fact.Happens ? "seen never" : "agree"
+            : !fact.Happens ? "predicted never"
+            : fact.Kind == SeenKind.Time ? Readout.Lag.WithSign(fact.Difference)
+            : fact.Difference == 0 ? "agree" : $"off by {Readout.Lag.Text(Math.Abs(fact.Difference))}";
     }
 }

@@ -79,7 +79,8 @@ public sealed class LaunchWorker(IReadOnlyList<string> keys, RunSettings setting
     /// Steps after which a launch of a study is given up: some ten times what a car takes, less than a single run may. A
     /// study has thousands to run, and one that stands still over a hopeless car helps nobody.
     /// </summary>
-    internal static int MostSteps(RunSettings settings) =>
+    /// <param name="settings">How long the launch is.</param>
+    public static int MostSteps(RunSettings settings) =>
         Math.Min(LaunchFailure.MostSteps, Math.Max(FewestMostSteps, (int)(StepsASecond * (settings.Duration ?? RunSettings.LongestDuration))));
 
     private const int FewestMostSteps = 10_000;

@@ -1,4 +1,5 @@
 using LaunchSim.Passes.After;
+using LaunchSim.Reports;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Scenarios.Recorded;
 using LaunchSim.Scenarios.Units;
@@ -49,7 +50,7 @@ public sealed class AfterTests
     public void After_APassThatWasOnlySeen_NamesOneChangeThatHelpsAndHowToPutItBack()
     {
         PassFile pass = new PassReader(Scenarios.StandingCheck.Reader(Scenarios.ReadPurpose.Run)).Read(Files.Shipped("season/05-hole-3.yaml")).Pass!;
-        AfterResult result = AfterStudy.Run(pass, [], AimSet.Of(pass.Scenario.Aims, null, out _)!, default);
+        AfterResult result = AfterStudy.Run(pass, LaunchOutcome.Of(pass.Scenario, pass.Run, default), [], AimSet.Of(pass.Scenario.Aims, null, out _)!, default);
         Assert.NotNull(result.Fit);
         Assert.NotNull(result.Change);
         Assert.True(result.Next.Helps(result.Change));
@@ -67,7 +68,7 @@ public sealed class AfterTests
     {
         using var folder = new Folder();
         PassFile pass = folder.Pass("pass.yaml", $"car: {Files.DoorCar}\n");
-        AfterResult result = AfterStudy.Run(pass, [], AimSet.Of(pass.Scenario.Aims, null, out _)!, default);
+        AfterResult result = AfterStudy.Run(pass, LaunchOutcome.Of(pass.Scenario, pass.Run, default), [], AimSet.Of(pass.Scenario.Aims, null, out _)!, default);
         Assert.Null(result.Fit);
         Assert.StartsWith("Nothing was seen or logged", AfterWords.Conclusion(result, new Readout(UnitSystem.Shop)), StringComparison.Ordinal);
     }

@@ -136,14 +136,7 @@ internal static class SeasonJson
         foreach (SeenComparison fact in facts)
         {
             json.WriteStartObject();
-            json.WriteString("key", fact.Key);
-            json.WriteString("kind", fact.Kind.ToString().ToLowerInvariant());
-            json.WriteString("written", fact.Written);
-            json.Number("seen_s", fact.Seen);
-            json.Number("predicted_s", fact.Predicted);
-            json.Number("difference_s", fact.Difference);
-            json.Number("seen_sd_s", fact.Sd);
-            json.WriteBoolean("agrees", fact.Agrees);
+            SeenJson.Members(json, fact);
             json.WriteEndObject();
         }
 

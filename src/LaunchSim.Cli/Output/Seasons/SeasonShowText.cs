@@ -102,7 +102,7 @@ internal static class SeasonShowText
         {
             SeenComparison fact = facts[i];
             SeenComparison? fitted = entry.Fitted?.Comparisons.FirstOrDefault(one => one.Key == fact.Key);
-            table.Add([SeenText.Name(fact, readout), SeasonWords.Seen(fact), SeenText.Predicted(fact), SeasonWords.Difference(fact), fact.Agrees ? "" : "beyond doubt", .. isFitted ? [fitted is null ? "" : SeenText.Predicted(fitted), fitted is null ? "" : SeasonWords.Difference(fitted)] : Array.Empty<string>()]);
+            table.Add([SeenText.Name(fact, readout), SeenText.WithDoubt(fact), SeenText.Predicted(fact), SeenText.Difference(fact), fact.Agrees ? "" : "beyond doubt", .. isFitted ? [fitted is null ? "" : SeenText.Predicted(fitted), fitted is null ? "" : SeenText.Difference(fitted)] : Array.Empty<string>()]);
         }
 
         if (entry.Pass.Seen.Shake is { } shake)
