@@ -8,6 +8,7 @@ using LaunchSim.Cli.Terminal;
 using LaunchSim.Passes.Fitting;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Scenarios;
+using LaunchSim.Scenarios.Recorded;
 
 namespace LaunchSim.Cli.Commands;
 
@@ -90,7 +91,7 @@ internal sealed class FitCommand
         {
             string shown = parsed.GetRequiredValue(_out);
             string folder = Path.GetDirectoryName(Path.GetFullPath(shown)) ?? "";
-            string seen = Path.GetRelativePath(folder, Path.GetFullPath(scenario.SourceFile)).Replace(Path.DirectorySeparatorChar, '/');
+            string seen = FileNames.From(folder, scenario.SourceFile);
             target.Write(FittedScenario.Text(result, scenario, seen, passes.Passes.Count), _session.Cancellation);
             _session.Error.WriteLine($"wrote {shown}");
         }

@@ -1,7 +1,7 @@
 namespace LaunchSim.Scenarios.Recorded;
 
 /// <summary>Names of files that other files name.</summary>
-internal static class FileNames
+public static class FileNames
 {
     /// <summary>
     /// A file as it is seen from the current folder. One file has one name: <c>passes/../car.yaml</c> and <c>car.yaml</c> are the same.
@@ -20,4 +20,11 @@ internal static class FileNames
             return name;
         }
     }
+
+    /// <summary>A file as a file in a folder is to name it: from there, with slashes on every system.</summary>
+    /// <param name="folder">The folder of the file that is to name it, as seen from the current folder.</param>
+    /// <param name="file">The file, as seen from the current folder.</param>
+    /// <exception cref="ArgumentException">One of them is no name of a file.</exception>
+    public static string From(string folder, string file) =>
+        Path.GetRelativePath(Path.GetFullPath(folder), Path.GetFullPath(file)).Replace(Path.DirectorySeparatorChar, '/');
 }

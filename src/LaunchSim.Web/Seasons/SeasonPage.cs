@@ -35,7 +35,7 @@ public static class SeasonPage
         var body = new StringBuilder("<main class=\"season\">\n");
         string name = course.Season.Name;
         Tag(body, "h1", name);
-        Tag(body, "p", $"{Count(course.Entries.Count, "pass", "passes")}{Span(course)}{(course.Season.Fitted is { } fitted ? $". The fitted car is {fitted.SourceFile}" : "")}.");
+        Tag(body, "p", $"{Count(course.Entries.Count, "pass", "passes")}{Span(course)}{(course.Season.Fitted is { } fitted ? $". The fitted car is {FileNames.From(course.Season.Folder, fitted.SourceFile)}" : "")}.");
         if (course.Season.File.Notes.Length > 0)
         {
             Tag(body, "p", course.Season.File.Notes);

@@ -5,7 +5,7 @@ namespace LaunchSim.BrowserTests.Checks;
 /// <summary>Whether a page fits its screen and the fingers on it.</summary>
 public static class Layout
 {
-    // The elements that stick out, unless they lie in one that scrolls by itself, the innermost ones only.
+    // The elements that stick out, unless they lie in one that scrolls by itself, the innermost ones only; then words too long for their line.
     private const string StickingOut = """
         (width) => {
           const root = document.scrollingElement ?? document.documentElement;
@@ -15,8 +15,17 @@ public static class Layout
           const out = [...document.body.querySelectorAll('*')].filter((element) =>
             element.getBoundingClientRect().right + scrollX > width + 0.5 && !scrolls(element.parentElement));
           const innermost = out.filter((element) => !out.some((other) => other !== element && element.contains(other)));
+          const texts = [];
+          const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+          while (walker.nextNode()) {
+            const range = document.createRange();
+            range.selectNodeContents(walker.currentNode);
+            const end = Math.max(...[...range.getClientRects()].map((line) => line.right)) + scrollX;
+            if (end > width + 0.5 && !scrolls(walker.currentNode.parentElement)) texts.push(`"${walker.currentNode.data.trim()}" ends at ${Math.round(end)} px`);
+          }
           return [`${root.scrollWidth} px in a window of ${width} px`,
-            ...innermost.slice(0, 10).map((element) => `${element.cloneNode(false).outerHTML} ends at ${Math.round(element.getBoundingClientRect().right + scrollX)} px`)];
+            ...innermost.slice(0, 10).map((element) => `${element.cloneNode(false).outerHTML} ends at ${Math.round(element.getBoundingClientRect().right + scrollX)} px`),
+            ...texts.slice(0, 10)];
         }
         """;
 
@@ -41,11 +50,29 @@ public static class Layout
         }
         """;
 
-    /// <summary>Fails if the page can be scrolled sideways, and names what sticks out.</summary>
+    // The spacing of WCAG 2.2, success criterion 1.4.12 (from memory). It also stands for a device whose letters are wider than this one's.
+    private const string Spaced = """
+        (isSpaced) => {
+          if (!isSpaced) { document.adoptedStyleSheets = document.adoptedStyleSheets.filter((sheet) => sheet !== globalThis.spacing); return; }
+          globalThis.spacing = new CSSStyleSheet();
+          globalThis.spacing.replaceSync('* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-bottom: 2em !important }');
+          document.adoptedStyleSheets = [...document.adoptedStyleSheets, globalThis.spacing];
+        }
+        """;
+
+    /// <summary>Fails if the page can be scrolled sideways, as it is or with its text spaced as readers may space it, and names what sticks out.</summary>
     public static async Task AssertFits(this BrowserPage page)
     {
+        await page.AssertFits("");
+        await page.Page.EvaluateAsync(Spaced, true);
+        await page.AssertFits(" with its text spaced,");
+        await page.Page.EvaluateAsync(Spaced, false);
+    }
+
+    private static async Task AssertFits(this BrowserPage page, string how)
+    {
         string[] wrong = await page.Page.EvaluateAsync<string[]>(StickingOut, page.Screen.Width);
-        Assert.True(wrong.Length == 0, $"{page.Page.Url}, {page.Screen}, can be scrolled sideways:\n  {string.Join("\n  ", wrong)}");
+        Assert.True(wrong.Length == 0, $"{page.Page.Url}, {page.Screen},{how} can be scrolled sideways:\n  {string.Join("\n  ", wrong)}");
     }
 
     /// <summary>Fails if something to click or tap is smaller than it may be.</summary>

@@ -41,9 +41,27 @@ public sealed class ChecksTests(Browser browser, ITestOutputHelper output) : Bro
         BrowserPage page = await Open(Samples.With("<div id=\"frame\" tabindex=\"0\"><div class=\"wide\">in a frame</div></div>") with { Style = Style }, Screen.Phone);
         await page.AssertFits();
         await page.Page.EvaluateAsync("() => { const free = document.createElement('p'); free.className = 'wide'; free.textContent = 'free'; document.body.append(free); }");
-        TrueException wrong = await Assert.ThrowsAsync<TrueException>(page.AssertFits);
+        TrueException wrong = await Assert.ThrowsAsync<TrueException>(() => page.AssertFits());
         Assert.Contains("<p class=\"wide\"></p> ends at 500 px", wrong.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("<div", wrong.Message, StringComparison.Ordinal);
+    }
+
+    [BrowserFact]
+    public async Task Fit_OfAWordTooLongForItsLine_IsRefusedByName()
+    {
+        BrowserPage page = await Open(Samples.With($"<p>{new string('w', 40)}</p>"), Screen.Phone);
+        TrueException wrong = await Assert.ThrowsAsync<TrueException>(() => page.AssertFits());
+        Assert.Contains($"\"{new string('w', 40)}\" ends at", wrong.Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>A device's letters may be wider than those here, and a reader may space them.</summary>
+    [BrowserFact]
+    public async Task Fit_OfAWordThatFitsOnlyAsItIs_IsRefusedWithItsTextSpaced()
+    {
+        BrowserPage page = await Open(Samples.With("<p id=\"long\"></p>"), Screen.Phone);
+        await page.Page.EvaluateAsync("() => { const long = document.getElementById('long'); while (document.documentElement.scrollWidth <= 360) long.textContent += 'n'; long.textContent = long.textContent.slice(1); }");
+        TrueException wrong = await Assert.ThrowsAsync<TrueException>(() => page.AssertFits());
+        Assert.Contains("with its text spaced", wrong.Message, StringComparison.Ordinal);
     }
 
     [BrowserFact]

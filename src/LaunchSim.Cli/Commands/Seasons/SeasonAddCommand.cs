@@ -192,7 +192,7 @@ internal sealed class SeasonAddCommand
     {
         try
         {
-            return Path.GetRelativePath(Path.GetFullPath(folder), Path.GetFullPath(file)).Replace('\\', '/');
+            return FileNames.From(folder, file);
         }
         catch (Exception exception) when (exception is ArgumentException or NotSupportedException or PathTooLongException)
         {
