@@ -9,6 +9,7 @@ using LaunchSim.Reports;
 using LaunchSim.Reports.Numbers;
 using LaunchSim.Reports.Words;
 using LaunchSim.Scenarios;
+using LaunchSim.Scenarios.Recorded;
 using LaunchSim.Web.Documents;
 using LaunchSim.Web.Pages;
 
@@ -19,8 +20,8 @@ internal static class PassCommand
 {
     public static Command Create(Session session)
     {
-        var file = new Argument<string>("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "The scenario of the pass, as the car was set up" };
-        var logs = new Argument<string[]>("LOG") { HelpName = "LOG", Arity = ArgumentArity.OneOrMore, CompletionSources = { FileOffers.Ending(".csv", ".txt", ".tsv", ".yaml", ".yml") }, Description = "Logs of that one pass: text in rows, or marks that were written down by hand (.yaml); each with a clock of its own" };
+        var file = new Argument<string>("FILE") { HelpName = "FILE", CompletionSources = { FileOffers.Scenarios }, Description = "The scenario of the pass, as the car was set up; or its pass file, which names car, changes and logs" };
+        var logs = new Argument<string[]>("LOG") { HelpName = "LOG", Arity = ArgumentArity.ZeroOrMore, CompletionSources = { FileOffers.Ending(".csv", ".txt", ".tsv", ".yaml", ".yml") }, Description = "Logs of that one pass: text in rows, or marks that were written down by hand (.yaml); each with a clock of its own. Those of the pass file when left out" };
         var mapping = new Option<string[]>("--mapping") { HelpName = "file", Arity = ArgumentArity.OneOrMore, CompletionSources = { FileOffers.Ending(".yaml", ".yml") }, Description = "Which column is which quantity: one file for all logs, or one for each in their order. Without it what `launchsim columns` is sure of is taken" };
         var csv = new Option<string>("--csv") { HelpName = "path", CompletionSources = { FileOffers.Ending(".csv") }, Description = "Write every value beside the predicted one, in SI units; an earlier table there is replaced" };
         var json = new Option<bool>("--json") { Description = "Print one JSON document, in SI units, in the place of the text" };
@@ -34,18 +35,34 @@ internal static class PassCommand
         command.SetAction(parsed =>
         {
             string scenario = parsed.GetRequiredValue(file);
-            string[] read = parsed.GetRequiredValue(logs), mappings = parsed.GetValue(mapping) ?? [];
-            RefuseCounts(read, mappings);
-            string[] inputs = [scenario, .. read, .. mappings];
-            var targets = new RunTargets { Csv = parsed.GetValue(csv), Picture = parsed.GetValue(picture), Charts = parsed.GetValue(charts), Format = parsed.GetValue(format) };
-            var files = PassFiles.Plan(inputs, targets, parsed.GetValue(page));
-            if (Findings.ReadAll(StandingCheck.Reader(ReadPurpose.Run), [scenario], Settings.Overrides(parsed.GetValue(set)), session) is not [var one])
+            string[] named = parsed.GetValue(logs) ?? [], mappings = parsed.GetValue(mapping) ?? [];
+            (string Name, string Value)[] overrides = [.. Settings.Overrides(parsed.GetValue(set))];
+            bool isPass = PassReader.IsPass(scenario);
+            RefuseCounts(scenario, named, mappings, isPass, overrides.Length > 0);
+            PassFile? pass = null;
+            if (isPass && (pass = PassOf(scenario, session)) is null)
             {
                 return ExitCode.BadInput;
             }
 
-            var run = LaunchOutcome.Of(one, session.Cancellation);
-            if (ReadAll(read, mappings, run, session) is not { } aligned)
+            (string Log, string? Mapping)[] read = pass is not null && named.Length == 0 ? [.. pass.Logs.Select(log => (log.File, log.Mapping))]
+                : [.. named.Select((log, i) => (log, mappings.Length == 0 ? null : mappings.Length == 1 ? mappings[0] : mappings[i]))];
+            if (pass is not null && read.Length == 0)
+            {
+                throw new InputException($"{scenario}: found a pass without logs; allowed: logs in the pass file or behind it on the line; mend: what was only seen is compared by `launchsim after {scenario}`");
+            }
+
+            string[] inputs = [scenario, .. pass is null ? Array.Empty<string>() : [pass.CarFile], .. read.Select(one => one.Log), .. read.Select(one => one.Mapping).OfType<string>()];
+            var targets = new RunTargets { Csv = parsed.GetValue(csv), Picture = parsed.GetValue(picture), Charts = parsed.GetValue(charts), Format = parsed.GetValue(format) };
+            var files = PassFiles.Plan(inputs, targets, parsed.GetValue(page));
+            Scenario? one = pass?.Scenario ?? (Findings.ReadAll(StandingCheck.Reader(ReadPurpose.Run), [scenario], overrides, session) is [var plain] ? plain : null);
+            if (one is null)
+            {
+                return ExitCode.BadInput;
+            }
+
+            var run = LaunchOutcome.Of(one, pass?.Run ?? one.Run, session.Cancellation);
+            if (ReadAll(read, run, session) is not { } aligned)
             {
                 return ExitCode.BadInput;
             }
@@ -71,11 +88,37 @@ internal static class PassCommand
     private static HtmlPage Page(PassComparison comparison, Readout readout) =>
         LaunchPage.Of([new DocumentedLaunch(comparison.Run, comparison.Run.Scenario.Name, null, comparison)], readout, $"{ProgramVersion.Name} {ProgramVersion.Text}");
 
-    private static void RefuseCounts(string[] logs, string[] mappings)
+    private static PassFile? PassOf(string file, Session session)
+    {
+        PassResult read = new PassReader(StandingCheck.Reader(ReadPurpose.Run)).Read(file);
+        foreach (Diagnostic finding in read.Errors.Concat(read.Warnings))
+        {
+            session.Error.WriteLine(finding.ToString());
+        }
+
+        return read.Pass;
+    }
+
+    private static void RefuseCounts(string file, string[] logs, string[] mappings, bool isPass, bool isChanged)
     {
         if (Array.Find([.. logs, .. mappings], name => name.Length == 0) is not null)
         {
             throw new InputException("pass: found a file without a name; allowed: the scenario, then the logs, then --mapping with its file");
+        }
+
+        if (logs.Length == 0 && !isPass && File.Exists(file))
+        {
+            throw new InputException("pass: found a scenario and no log; allowed: a scenario and the logs of a pass, or a pass file that names its logs");
+        }
+
+        if (isPass && isChanged)
+        {
+            throw new InputException("--set: found beside a pass file; allowed: with a scenario; mend: what was set otherwise on that pass stands in the pass file, under changed");
+        }
+
+        if (mappings.Length > 0 && logs.Length == 0)
+        {
+            throw new InputException("--mapping: found without a log on the line; allowed: behind logs; mend: a pass file names the mapping beside each of its logs");
         }
 
         if (mappings.Length > 1 && mappings.Length != logs.Length)
@@ -84,13 +127,11 @@ internal static class PassCommand
         }
     }
 
-    private static List<PassLog>? ReadAll(string[] logs, string[] mappings, LaunchOutcome run, Session session)
+    private static List<ComparedLog>? ReadAll((string Log, string? Mapping)[] logs, LaunchOutcome run, Session session)
     {
-        var aligned = new List<PassLog>();
-        for (int i = 0; i < logs.Length; i++)
+        var aligned = new List<ComparedLog>();
+        foreach ((string log, string? mapping) in logs)
         {
-            string log = logs[i];
-            string? mapping = mappings.Length == 0 ? null : mappings.Length == 1 ? mappings[0] : mappings[i];
             LogResult result = LogProgress.Read(session, log, progress => LogReader.Read(log, mapping, run, progress, session.Cancellation));
             foreach (Diagnostic error in result.Errors)
             {
@@ -99,7 +140,7 @@ internal static class PassCommand
 
             if (result.Log is { } read)
             {
-                aligned.Add(new PassLog(log, read));
+                aligned.Add(new ComparedLog(log, read));
             }
         }
 

@@ -94,6 +94,7 @@ internal static class AfterJson
             json.WriteBoolean("no_later", sign.IsEarlier);
             json.Number("now_s", sign.Now);
             json.Number("share", sign.Share);
+            json.Number("within_s", sign.Within);
             json.WriteEndObject();
         }
 

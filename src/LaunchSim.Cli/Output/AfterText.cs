@@ -81,7 +81,7 @@ internal static class AfterText
         }
 
         _ = page.Line($"{Share(help, result.Cars)}", 2);
-        _ = page.Heading(result.Signs.Count > 0 ? "It worked if the video shows" : "What the video shows");
+        _ = page.Heading(AfterWords.SignsHeading(result));
         foreach (VideoSign sign in result.Signs)
         {
             _ = page.Line(AfterWords.Sign(sign, result.Pass.Seen), 2);

@@ -65,7 +65,7 @@ internal static class PassJson
         return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length) + "\n";
     }
 
-    private static void Log(Utf8JsonWriter json, PassLog log)
+    private static void Log(Utf8JsonWriter json, ComparedLog log)
     {
         json.WriteString("file", log.File);
         json.Number("release_s", log.Log.Alignment.Shift);

@@ -17,7 +17,7 @@ internal static class PassText
     {
         Page page = new(screen);
         _ = page.Heading($"{comparison.Run.Scenario.Name} ({comparison.Run.Scenario.SourceFile}), measured over predicted");
-        foreach (PassLog log in comparison.Logs)
+        foreach (ComparedLog log in comparison.Logs)
         {
             _ = page.Line($"{log.File}: {log.Log.Alignment.Words}");
             foreach (string remark in log.Log.Remarks)

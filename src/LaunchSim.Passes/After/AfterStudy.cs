@@ -37,12 +37,13 @@ public static class AfterStudy
         ArgumentNullException.ThrowIfNull(aims);
         IReadOnlyList<SeenComparison> seen = SeenPrediction.Of(predicted.Solution, pass.Run, pass.Seen);
         FitResult? fit = predicted.Failure is null ? Fitted(pass, logs, cancellation) : null;
+        var drawn = new DoubtSettings { Cars = Cars, Tolerance = Tolerance, Correlations = fit?.Together };
         Scenario learned = fit is null ? pass.Scenario : Learned(pass.Scenario, fit);
         IReadOnlyList<Variation> settings = VariationReader.OfChoices(learned);
         bool isOffered = settings.Count == 0;
         settings = isOffered ? OfferedChoices.Of(learned) : settings;
         NextResult next = NextStudy.Run(learned, settings, isOffered, aims, Tolerance, Environment.ProcessorCount, null, cancellation);
-        (NextChange? change, HelpShare? help) = Surest(next, learned, cancellation);
+        (NextChange? change, HelpShare? help) = Surest(next, learned, drawn, cancellation);
         return new AfterResult
         {
             Pass = pass,
@@ -54,7 +55,7 @@ public static class AfterStudy
             Change = change,
             Help = help,
             Cars = Cars,
-            Signs = change?.Scenario is { } changed ? VideoSigns.Of(learned, changed, Looked(pass.Run), pass.Seen, new DoubtSettings { Tolerance = Tolerance }, cancellation) : [],
+            Signs = change?.Scenario is { } changed ? VideoSigns.Of(learned, changed, Looked(pass.Run), pass.Seen, drawn, cancellation) : [],
         };
     }
 
@@ -74,7 +75,7 @@ public static class AfterStudy
     private static Scenario Learned(Scenario scenario, FitResult fit) => scenario.With(FittedScenario.Changes(fit, scenario)).Scenario ?? scenario;
 
     /// <summary>Of the changes that help, the one that helps on most of the plausible cars.</summary>
-    private static (NextChange? Change, HelpShare? Help) Surest(NextResult next, Scenario learned, CancellationToken cancellation)
+    private static (NextChange? Change, HelpShare? Help) Surest(NextResult next, Scenario learned, DoubtSettings drawn, CancellationToken cancellation)
     {
         NextChange[] helping = [.. next.Singles.Where(next.Helps).Take(6)];
         if (!next.Score.Exists || helping.Length == 0)
@@ -83,7 +84,7 @@ public static class AfterStudy
         }
 
         HelpResult help = HelpShares.Of(
-            [learned, .. helping.Select(change => change.Scenario!)], next.Aims, new DoubtSettings { Cars = Cars, Tolerance = Tolerance }, holdsGrip: true, null, cancellation);
+            [learned, .. helping.Select(change => change.Scenario!)], next.Aims, drawn, holdsGrip: true, null, cancellation);
         int best = Enumerable.Range(0, helping.Length).OrderByDescending(i => help.Changes[i].Helps.Share - help.Changes[i].Hurts.Share).First();
         return (helping[best], help.Changes[best]);
     }

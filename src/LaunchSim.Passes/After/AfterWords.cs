@@ -43,6 +43,16 @@ public static class AfterWords
         return string.Join("; ", told.Take(3).Select(value => $"{value.Parameter.Path} {value.After} (file {Short(value)})"));
     }
 
+    /// <summary>What stands over the signs.</summary>
+    /// <param name="result">What was found.</param>
+    public static string SignsHeading(AfterResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return result.Signs.Count == 0 ? "What the video shows"
+            : result.Signs[0].Within < result.Pass.Seen.Together ? string.Create(CultureInfo.InvariantCulture, $"It worked if a video of {VideoSigns.PhoneFrames:0} frames a second shows")
+            : "It worked if the video shows";
+    }
+
     /// <summary>One sign: <c>rear gap fully open by 0.22 s (frame 171), now 0.27 s</c>.</summary>
     /// <param name="sign">The sign.</param>
     /// <param name="seen">What frames there are.</param>

@@ -13,7 +13,7 @@ public sealed class PassComparison
     // Where speeds are held beside one another, s.
     private static readonly double[] Instants = [0.1, 0.2, 0.3, 0.5, 0.75, 1, 1.5, 2];
 
-    private PassComparison(LaunchOutcome run, IReadOnlyList<PassLog> logs, IReadOnlyList<PassChannel> channels)
+    private PassComparison(LaunchOutcome run, IReadOnlyList<ComparedLog> logs, IReadOnlyList<PassChannel> channels)
     {
         Run = run;
         Logs = logs;
@@ -25,7 +25,7 @@ public sealed class PassComparison
     public LaunchOutcome Run { get; }
 
     /// <summary>The logs.</summary>
-    public IReadOnlyList<PassLog> Logs { get; }
+    public IReadOnlyList<ComparedLog> Logs { get; }
 
     /// <summary>What was measured, a channel for each quantity of each log, in the order of the register.</summary>
     public IReadOnlyList<PassChannel> Channels { get; }
@@ -50,7 +50,7 @@ public sealed class PassComparison
     /// <summary>Lays logs over a prediction.</summary>
     /// <param name="run">The prediction; not read by another thread meanwhile.</param>
     /// <param name="logs">The logs, aligned.</param>
-    public static PassComparison Of(LaunchOutcome run, IReadOnlyList<PassLog> logs)
+    public static PassComparison Of(LaunchOutcome run, IReadOnlyList<ComparedLog> logs)
     {
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(logs);
@@ -185,4 +185,4 @@ public sealed class PassComparison
 /// <summary>One log of a pass.</summary>
 /// <param name="File">Its file as it was named.</param>
 /// <param name="Log">The log, aligned.</param>
-public sealed record PassLog(string File, AlignedLog Log);
+public sealed record ComparedLog(string File, AlignedLog Log);

@@ -28,6 +28,14 @@ public static class Fit
     // So near the minimum, in standard errors: a hundredth of what is not known anyway.
     private const double Near = 0.01;
 
+    // An end that is this much worse is no explanation of the data: less than 1 in 100 likely beside the best. More than a few are never looked at.
+    private const double Elsewhere = 10;
+    private const int MostElsewhere = 4;
+
+    // Told as another explanation: one that is this likely, of numbers that are this far apart in standard deviations of the file's doubt.
+    private const double LeastShare = 0.05;
+    private const double Apart = 0.25;
+
     // Of squares weighted by the loss of Huber at 1.345 a normal scatter of 1 leaves this on average: the share that lies within (Stein's identity).
     private const double WeightedSquare = 0.82138;
     private const double LeastInflation = 0.5;
@@ -54,11 +62,13 @@ public static class Fit
 
         LeastSquaresResult first = Solve(model, model.Residuals, zero, Starts(model, settings, zero, 1, 0, cancellation), Steps(zero.Length), settings, cancellation);
         var sums = first.SumsOfStarts.ToList();
+        var ends = first.EndsOfStarts.ToList();
         first = Finer(model, first, settings, cancellation);
         for (int round = 1; round <= settings.Rounds && settings.Starts > 1 && first.SumOfSquares > Poor * (model.ResidualCount - model.DataStart); round++)
         {
-            LeastSquaresResult again = Solve(model, model.Residuals, first.Parameters, Starts(model, settings, first.Parameters, Math.Pow(0.5, round), round * DrawnEach * settings.Starts, cancellation), Steps(zero.Length), settings, cancellation);
+            LeastSquaresResult again = Solve(model, model.Residuals, first.Parameters, round % 2 == 1 ? Starts(model, settings, zero, 1, round * DrawnEach * settings.Starts, cancellation) : Starts(model, settings, first.Parameters, Math.Pow(0.5, round), round * DrawnEach * settings.Starts, cancellation), Steps(zero.Length), settings, cancellation);
             sums.AddRange(again.SumsOfStarts);
+            ends.AddRange(again.EndsOfStarts);
             again = Finer(model, again, settings, cancellation);
             first = again.SumOfSquares < first.SumOfSquares ? again : first;
         }
@@ -66,10 +76,14 @@ public static class Fit
         Scatter(model, first);
         LeastSquaresResult joint = Solve(model, model.Residuals, first.Parameters, [], Steps(first), settings, cancellation);
 
-        double[] sds = [.. Enumerable.Range(0, model.UnknownCount).Select(i => Math.Sqrt(joint.Covariance[i, i]))];
+        List<Valley> valleys = Found(model, joint, [.. Enumerable.Range(0, ends.Count).Where(i => sums[i] < first.SumOfSquares + Elsewhere).OrderBy(i => sums[i]).Take(MostElsewhere).Select(i => ends[i])], settings, cancellation);
+        joint = valleys[0].Bottom;
+        double[,] covariance = Valleys.Covariance(valleys);
+
+        double[] sds = [.. Enumerable.Range(0, model.UnknownCount).Select(i => Math.Sqrt(covariance[i, i]))];
         bool[] told = [.. sds.Select((sd, i) => i >= model.Parameters.Count || sd < settings.ToldBelow)];
         double[] best = Array.TrueForAll(told, one => one) ? joint.Parameters : Held(model, joint, told, settings, cancellation);
-        return Result(model, sums, joint, best, sds, told);
+        return Result(model, sums, valleys, covariance, best, sds, told);
     }
 
     private static LeastSquaresResult Solve(
@@ -102,6 +116,27 @@ public static class Fit
         }
 
         return from;
+    }
+
+    /// <summary>The valley of the best point and those of other ends that suit the data about as well, the deepest first.</summary>
+    private static List<Valley> Found(FitModel model, LeastSquaresResult best, IReadOnlyList<double[]> others, FitSettings settings, CancellationToken cancellation)
+    {
+        LeastSquaresResult Down(double[] from, LeastSquaresResult near) => Solve(model, model.Residuals, from, [], Steps(near), settings, cancellation);
+        List<Valley> valleys = [Valleys.Of(point => model.Sum(point), best, Down, settings.Threads, cancellation)];
+        foreach (double[] other in others.Where(other => !valleys.Exists(valley => Valleys.AreOne(valley, other))).ToArray())
+        {
+            LeastSquaresResult bottom = Down(other, valleys[0].Bottom);
+            if (bottom.SumOfSquares < valleys[0].Bottom.SumOfSquares + Elsewhere && !valleys.Exists(valley => Valleys.AreOne(valley, bottom.Parameters)))
+            {
+                Valley valley = Valleys.Of(point => model.Sum(point), bottom, Down, settings.Threads, cancellation);
+                if (!valleys.Exists(known => Valleys.AreOne(known, valley.Bottom.Parameters)))
+                {
+                    valleys.Add(valley);
+                }
+            }
+        }
+
+        return [.. valleys.OrderBy(valley => valley.Bottom.SumOfSquares)];
     }
 
     private static double[] Steps(int count)
@@ -223,7 +258,7 @@ public static class Fit
         return all;
     }
 
-    private static FitResult Result(FitModel model, List<double> sums, LeastSquaresResult joint, double[] best, double[] sds, bool[] told)
+    private static FitResult Result(FitModel model, List<double> sums, List<Valley> valleys, double[,] covariance, double[] best, double[] sds, bool[] told)
     {
         int count = model.Parameters.Count;
         FittedValue[] values = [.. model.Parameters.Select((parameter, i) => new FittedValue(parameter, told[i] ? best[i] : 0, told[i] ? sds[i] : 1, told[i]))];
@@ -232,7 +267,7 @@ public static class Fit
         {
             for (int j = 0; j < count; j++)
             {
-                correlations[i, j] = joint.Covariance[i, j] / (sds[i] * sds[j]);
+                correlations[i, j] = covariance[i, j] / (sds[i] * sds[j]);
             }
         }
 
@@ -251,10 +286,10 @@ public static class Fit
             DataCount = data,
             Misfit = misfit,
             SumsOfStarts = [.. sums.Order()],
-            Converged = joint.Converged,
-            Reason = joint.Reason,
+            Converged = valleys[0].Bottom.Converged,
+            Reason = valleys[0].Bottom.Reason,
             Launches = model.Launches,
-            Remarks = Remarks(values, channels),
+            Remarks = [.. Remarks(values, channels), .. OtherExplanations(values, valleys)],
         };
     }
 
@@ -282,6 +317,23 @@ public static class Fit
         }
 
         return (channels, seen);
+    }
+
+    /// <summary>What else suits the passes about as well.</summary>
+    private static IEnumerable<string> OtherExplanations(FittedValue[] values, List<Valley> valleys)
+    {
+        double[] shares = Valleys.Shares(valleys);
+        for (int other = 1; other < valleys.Count; other++)
+        {
+            double[] there = valleys[other].Bottom.Parameters;
+            FittedValue[] moved = [.. values.Select((value, i) => value with { Deviations = there[i], Sd = Math.Sqrt(valleys[other].Covariance[i, i]) })
+                .Where((value, i) => Math.Abs(value.Deviations - values[i].Deviations) > Math.Max(value.Sd, Apart))
+                .OrderByDescending(value => Math.Abs(value.Deviations - values.First(one => one.Parameter == value.Parameter).Deviations)).Take(3)];
+            if (shares[other] >= LeastShare && moved.Length > 0)
+            {
+                yield return FormattableString.Invariant($"Something else suits these passes too, about {100 * shares[other]:0} in 100 likely: {string.Join(", ", moved.Select(value => $"{value.Parameter.Path} {value.After}"))}. The ± above span both.");
+            }
+        }
     }
 
     private static List<string> Remarks(FittedValue[] values, List<ChannelFit> channels)

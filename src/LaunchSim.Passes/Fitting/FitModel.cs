@@ -101,6 +101,24 @@ public sealed class FitModel
         }
     }
 
+    /// <summary>What a fit makes as small as it can: the prior's squares and the data's costs; infinite where a car is impossible.</summary>
+    internal double Sum(ReadOnlySpan<double> unknowns)
+    {
+        double[] residuals = new double[ResidualCount];
+        if (!Residuals(unknowns, residuals))
+        {
+            return double.PositiveInfinity;
+        }
+
+        double sum = 0;
+        for (int i = 0; i < residuals.Length; i++)
+        {
+            sum += (i < DataStart ? RobustLoss.None : RobustLoss.Huber).Cost(residuals[i]);
+        }
+
+        return double.IsFinite(sum) ? sum : double.PositiveInfinity;
+    }
+
     internal FitWorkspace Workspace() => new(_passes.Length, () => Interlocked.Increment(ref _launches));
 
     /// <summary>The changes that put the numbers of one pass where the unknowns say.</summary>

@@ -1,5 +1,6 @@
 using LaunchSim.Passes.Measured;
 using LaunchSim.Passes.Seen;
+using LaunchSim.Studies.Chance;
 
 namespace LaunchSim.Passes.Fitting;
 
@@ -40,6 +41,9 @@ public sealed record FitResult
 
     /// <summary>Correlations between the numbers after the fit, in the same order.</summary>
     public required double[,] Correlations { get; init; }
+
+    /// <summary>The same by path, for drawing cars that may stand behind what the passes say.</summary>
+    public NormalCorrelations Together => new([.. Values.Select(value => value.Parameter.Path)], Correlations);
 
     /// <summary>The clocks.</summary>
     public required IReadOnlyList<ClockFit> Clocks { get; init; }

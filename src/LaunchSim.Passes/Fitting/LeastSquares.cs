@@ -49,11 +49,13 @@ public static class LeastSquares
         End? best = null;
         int iterations = 0;
         var sums = new List<double>();
+        var ends = new List<double[]>();
         foreach (double[] one in options.Starts.Prepend(start))
         {
             End end = Follow(new ResidualModel(differences, residualCount, [.. one], options), options);
             iterations += end.Iterations;
             sums.Add(end.Model.Best.Sum);
+            ends.Add(end.Model.Best.Parameters);
             best = best is null || end.Model.Best.Sum < best.Model.Best.Sum ? end : best;
         }
 
@@ -69,7 +71,8 @@ public static class LeastSquares
             differences.Calls,
             best.Converged,
             best.Reason,
-            sums);
+            sums,
+            ends);
     }
 
     private static End Follow(ResidualModel model, LeastSquaresOptions options)

@@ -14,6 +14,7 @@ namespace LaunchSim.Passes.Fitting;
 /// <param name="Converged">Whether a minimum was reached, in the sense of <see cref="Reason"/>.</param>
 /// <param name="Reason">Why it ended there, in words.</param>
 /// <param name="SumsOfStarts">The sum that each start ended with, in the order of the starts; infinite where the model was impossible at the start.</param>
+/// <param name="EndsOfStarts">The parameters that each start ended at, in the same order.</param>
 public sealed record LeastSquaresResult(
     double[] Parameters,
     double[,] Covariance,
@@ -24,7 +25,8 @@ public sealed record LeastSquaresResult(
     int Evaluations,
     bool Converged,
     string Reason,
-    IReadOnlyList<double> SumsOfStarts)
+    IReadOnlyList<double> SumsOfStarts,
+    IReadOnlyList<double[]> EndsOfStarts)
 {
     /// <summary>How many residuals there are more than parameters; 0 or more.</summary>
     public int DegreesOfFreedom => Math.Max(0, Residuals.Length - Parameters.Length);

@@ -12,6 +12,9 @@ internal static class UnitCheck
     // Beyond this factor a channel does not move as predicted; a unit that brings it within the smaller one was probably meant.
     private const double Far = 4, Near = 2.2, Still = 0.02;
 
+    // Units that lie close, such as mph and km/h: a channel that is off by more than the one, and right within the other.
+    private const double Off = 1.35, Right = 1.15;
+
     /// <summary>What came of looking at a channel.</summary>
     /// <param name="Problem">An error that asks back for the unit; null when there is none.</param>
     /// <param name="Remark">What is odd and no error; null for nothing.</param>
@@ -41,13 +44,17 @@ internal static class UnitCheck
             return new Verdict(null, null, false);
         }
 
-        double ratio = moved / expected;
-        if (ratio is <= Far and >= 1 / Far || (moved < 4 * column.Noise && expected < 4 * column.Noise))
+        double ratio = moved / expected, unit = column.Column.UnitFactor;
+        if (moved < 4 * column.Noise && expected < 4 * column.Noise)
         {
             return new Verdict(null, null, false);
         }
 
-        double unit = column.Column.UnitFactor;
+        if (ratio is <= Far and >= 1 / Far)
+        {
+            return ratio is <= Off and >= 1 / Off ? new Verdict(null, null, false) : Close(column, ratio, lowest, highest);
+        }
+
         string seen = string.Create(CultureInfo.InvariantCulture, $"{column.Quantity.Key} runs from {lowest:0.####} to {highest:0.####} in the log and moves by {moved / Math.Abs(column.Factor):0.###} over the launch");
         string predicted = string.Create(CultureInfo.InvariantCulture, $"predicted are {expected / (unit * column.ToAxle):0.###} {column.Column.Unit}");
         if (column.Quantity.Driveline && column.Column.Ratio == 1 && ratio is > 2 and < 8)
@@ -68,6 +75,22 @@ internal static class UnitCheck
         return ratio < Still
             ? new Verdict(null, $"`{column.Column.Column}` does not move over the launch ({seen}; {predicted}): left aside. Look at the sensor and its plug.", true)
             : new Verdict(null, $"`{column.Column.Column}`: {seen}, {predicted}: {Number(ratio)} times as much. No other unit explains it: {(column.Quantity.TellsRelease ? "do the tyres spin? or " : "")}look at scale: and at what the sensor is fixed to.", false);
+    }
+
+    // Off by as much as a unit that lies close would be. The road under a car cannot be so much faster; a wheel may spin, and a rise may be another.
+    private static Verdict Close(PreparedColumn column, double ratio, double lowest, double highest)
+    {
+        double unit = column.Column.UnitFactor;
+        string? meant = column.Column.IsPixels ? null : Others(column).Where(other => ratio * other.Factor / unit is <= Right and >= 1 / Right).OrderBy(other => Math.Abs(Math.Log(ratio * other.Factor / unit))).Select(other => other.Name).FirstOrDefault();
+        if (meant is null)
+        {
+            return new Verdict(null, null, false);
+        }
+
+        string seen = string.Create(CultureInfo.InvariantCulture, $"{column.Quantity.Key} runs from {lowest:0.####} to {highest:0.####} in the log; in {column.Column.Unit} it moves {Number(ratio)} times as much as predicted, in {meant} it would move as predicted");
+        return column.Quantity.Kind == QuantityKind.Speed
+            ? new Verdict(column.Column.UnitAt.Error($"{column.Column.Path}.unit", $"`{column.Column.Unit}` for the column `{column.Column.Column}`: {seen}; which is it", "the unit in which the logger wrote the column", $"write unit: {meant}; or, should `{column.Column.Unit}` be right, look at how the logger was set up, and at mass and torque in the car's file"), null, false)
+            : new Verdict(null, $"`{column.Column.Column}`: {seen}. If the logger wrote {meant}, write unit: {meant}; if not, {(column.Quantity.TellsRelease ? "the tyres may spin, or the car is another" : "the car moves otherwise than predicted")}.", false);
     }
 
     // Fixed the wrong way round: it does what was predicted, upside down.

@@ -64,14 +64,14 @@ public sealed record SeasonCourse
     // What is wrong with a log is told; all else of the season can still be shown.
     private static IReadOnlyList<PassFigure> Logged(PassFile pass, LaunchOutcome outcome, List<Diagnostic> warnings, CancellationToken cancellation)
     {
-        var logs = new List<Comparing.PassLog>();
-        foreach (Scenarios.Recorded.PassLog log in pass.Logs)
+        var logs = new List<ComparedLog>();
+        foreach (PassLog log in pass.Logs)
         {
             LogResult read = LogReader.Read(log.File, log.Mapping, outcome, null, cancellation);
             warnings.AddRange(read.Errors.Select(error => error with { Severity = Severity.Warning }));
             if (read.Log is { } aligned)
             {
-                logs.Add(new Comparing.PassLog(log.File, aligned));
+                logs.Add(new ComparedLog(log.File, aligned));
             }
         }
 

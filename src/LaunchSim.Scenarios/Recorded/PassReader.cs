@@ -29,6 +29,16 @@ public sealed class PassReader(ScenarioReader scenarios)
         return ScenarioText.Read(full, path, new Place(path, 1, 1), findings) is { } text ? OfText(text, path, findings) : Nothing(findings);
     }
 
+    /// <summary>Whether a file is meant as a pass: it names its car, where a scenario describes it.</summary>
+    /// <param name="path">The file; one that cannot be read is none.</param>
+    public static bool IsPass(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var findings = new Findings();
+        return File.Exists(path) && ScenarioText.Read(Path.GetFullPath(path), path, new Place(path, 1, 1), findings) is { } text
+            && NodeReader.Read(text, path, findings) is MapNode root && root.Get("car") is not (null or MapNode);
+    }
+
     /// <summary>Reads the text of a pass file.</summary>
     /// <param name="text">The text.</param>
     /// <param name="path">The file that it is or is to be: what errors call it, and from whose folder names are looked up.</param>

@@ -31,7 +31,7 @@ public sealed class DoubtPlan
         ArgumentNullException.ThrowIfNull(settings);
         (Scenario, Aims, Settings) = (scenario, aims, settings);
         Run = scenario.Run with { Tolerance = settings.Tolerance };
-        Plausible = new PlausibleCars([scenario], settings.Seed, settings.WithTypical);
+        Plausible = new PlausibleCars([scenario], settings.Seed, settings.WithTypical, settings.Correlations);
         IEnumerable<string> marks = Enumerable.Range(1, Run.Marks.Count).Select(mark => string.Create(CultureInfo.InvariantCulture, $"mark_{mark}_time_s"));
         var wanted = new HashSet<string>([.. aims.Keys, .. AnswerFigures.All.Select(figure => figure.Key), .. Usual, .. marks], StringComparer.Ordinal);
         Figures = [.. FigureCatalog.For(Run.Marks.Count).Definitions.Where(figure => wanted.Contains(figure.Key))];

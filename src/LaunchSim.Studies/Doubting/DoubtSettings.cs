@@ -1,3 +1,5 @@
+using LaunchSim.Studies.Chance;
+
 namespace LaunchSim.Studies.Doubting;
 
 /// <summary>How a study of doubts draws its cars and solves their launches.</summary>
@@ -20,6 +22,9 @@ public sealed record DoubtSettings
 
     /// <summary>Whether numbers without a doubt of their own are drawn from the usual one; they are anyway when no doubt was entered.</summary>
     public bool WithTypical { get; init; }
+
+    /// <summary>How the numbers' doubts hang together, by path, as after a fit; null when they do not.</summary>
+    public NormalCorrelations? Correlations { get; init; }
 
     /// <summary>The solver's relative tolerance in all launches.</summary>
     public double Tolerance { get; init; } = 1e-6;

@@ -63,7 +63,7 @@ public static class HelpShares
         ArgumentNullException.ThrowIfNull(aims);
         ArgumentNullException.ThrowIfNull(settings);
         ArgumentOutOfRangeException.ThrowIfLessThan(setUps.Count, 2, nameof(setUps));
-        var plausible = new PlausibleCars(setUps, settings.Seed, settings.WithTypical);
+        var plausible = new PlausibleCars(setUps, settings.Seed, settings.WithTypical, settings.Correlations);
         RunSettings run = (runs ?? setUps[0].Run) with { Tolerance = settings.Tolerance };
         Tally[] tallies = [.. setUps.Skip(1).Select(_ => new Tally(settings.Cars))];
         long redrawn = 0;

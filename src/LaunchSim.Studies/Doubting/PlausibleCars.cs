@@ -18,13 +18,15 @@ public sealed class PlausibleCars
 
     private readonly HaltonSequence _sequence;
     private readonly ulong _seed;
+    private readonly Correlator? _correlator;
     private readonly (DoubtfulNumber Number, int Dimension)[][] _numbers;
 
     /// <summary>The plausible cars of one set-up or of several.</summary>
     /// <param name="setUps">The set-ups, read for a run; at least one.</param>
     /// <param name="seed">Seed of the draw.</param>
     /// <param name="withTypical">Whether numbers without a doubt of their own are drawn from the usual one; they are anyway when no doubt was entered at all.</param>
-    public PlausibleCars(IReadOnlyList<Scenario> setUps, ulong seed, bool withTypical)
+    /// <param name="correlations">How the numbers' doubts hang together, by path; null when they do not.</param>
+    public PlausibleCars(IReadOnlyList<Scenario> setUps, ulong seed, bool withTypical, NormalCorrelations? correlations = null)
     {
         ArgumentNullException.ThrowIfNull(setUps);
         SetUps = setUps;
@@ -44,6 +46,7 @@ public sealed class PlausibleCars
         Numbers = numbers;
         _numbers = [.. all.Select(own => own.Where(number => paths.Contains(number.Path)).Select(number => (number, paths.IndexOf(number.Path))).ToArray())];
         _seed = seed;
+        _correlator = correlations?.For(paths);
         _sequence = new HaltonSequence(Math.Max(1, paths.Count), seed);
     }
 
@@ -70,15 +73,18 @@ public sealed class PlausibleCars
         if (draw == 0)
         {
             _sequence.Point(car, u);
-            return;
+        }
+        else
+        {
+            // Elsewhere on the sequence some coordinates would stay where they are, impossible again. Chance has no such habits.
+            var random = new SplitMix64(SplitMix64.Stream(_seed, draw).Next() ^ new SplitMix64((ulong)car).Next());
+            foreach (ref double value in u)
+            {
+                value = random.NextUniform();
+            }
         }
 
-        // Elsewhere on the sequence some coordinates would stay where they are, impossible again. Chance has no such habits.
-        var random = new SplitMix64(SplitMix64.Stream(_seed, draw).Next() ^ new SplitMix64((ulong)car).Next());
-        foreach (ref double value in u)
-        {
-            value = random.NextUniform();
-        }
+        _correlator?.Correlate(u);
     }
 
     /// <summary>A car drawn for all set-ups: drawn again while one of them would be refused.</summary>

@@ -20,6 +20,21 @@ public class PassCommandTests
         Snapshot.Match(printed.Output.Replace(Files.Root, "", StringComparison.Ordinal).Replace(folder.At, "", StringComparison.Ordinal));
     }
 
+    /// <summary>A pass file names car, changes and logs.</summary>
+    [Fact]
+    public void Pass_OfAPassFile_IsThatOfItsCarAsItRan()
+    {
+        using var folder = new Folder();
+        (string log, string mapping) = PassLog.Write(folder);
+        string pass = folder.Write("pass.yaml", $"car: {Files.DoorCar}\nchanged: {{rear.linkage.upper.body.use: 3}}\nlogs: [{{file: log.csv, mapping: mapping.yaml}}]\n");
+        Printed byFile = Printed.By("pass", pass), onTheLine = Printed.By("pass", pass, log, "--mapping", mapping), byHand = Printed.By("pass", Files.DoorCar, log, "--mapping", mapping, "--set", "rear.linkage.upper.body.use=3");
+
+        Assert.Equal(ExitCode.Done, byFile.Code);
+        Assert.Equal(Figures(byHand.Output), Figures(byFile.Output));
+        Assert.Equal(byFile.Output, onTheLine.Output);
+        static string Figures(string text) => text[text.IndexOf("Figures", StringComparison.Ordinal)..];
+    }
+
     [Fact]
     public void Pass_AllOutputs_AreWrittenAndHoldTheSame()
     {
@@ -90,6 +105,12 @@ public class PassCommandTests
 
         Printed.By("pass", Files.DoorCar, "none.csv").IsRefused();
         Printed.By("pass", "none.yaml", log).IsRefused();
+        Printed.By("pass", Files.DoorCar).IsRefused();
+        string seen = folder.Write("seen.yaml", $"car: {Files.DoorCar}\nseen: {{rear_moves: 0.06 s}}\n");
+        Printed.By("pass", seen).IsRefused();
+        Printed.By("pass", seen, log, "--mapping", mapping, "--set", "car.cg_height=22 in").IsRefused();
+        Printed.By("pass", folder.Write("logged.yaml", $"car: {Files.DoorCar}\nlogs: [{{file: {log}, mapping: {mapping}}}]\n"), "--mapping", mapping).IsRefused();
+        Printed.By("pass", folder.Write("wrong.yaml", $"car: {Files.DoorCar}\nlogs: [{{file: none.csv}}]\n")).IsRefused();
         Printed.By("pass", Files.DoorCar, Files.DoorCar).IsRefused();
         Printed.By("pass", Files.DoorCar, log, "--mapping", mapping, mapping).IsRefused();
         Printed.By("pass", Files.DoorCar, log, "--mapping", mapping, "--picture", "a.gif").IsRefused();
@@ -97,7 +118,7 @@ public class PassCommandTests
         Printed.By("pass", Files.DoorCar, log, "--mapping", mapping, "--format", "svg").IsRefused();
         Printed.By("pass", Files.DoorCar, log, "--mapping", mapping, "--csv", "").IsRefused();
         Printed.By("pass", Files.DoorCar, log, "--mapping", mapping, "--picture", folder.Path("a.csv"), "--csv", folder.Path("a.csv")).IsRefused();
-        Assert.Equal(["log.csv", "mapping.yaml"], folder.Names());
+        Assert.Equal(["log.csv", "logged.yaml", "mapping.yaml", "seen.yaml", "wrong.yaml"], folder.Names());
     }
 
     [Fact]

@@ -15,7 +15,7 @@ public sealed class AfterTests
     [InlineData(0.2195, true, "rear gap fully open by 0.220 s (frame 171), now 0.270 s")]
     [InlineData(0.2195, false, "rear gap fully open not before 0.219 s (frame 171), now 0.270 s")]
     public void Sign_OfATime_NamesTheBoundThatIsKept(double bound, bool earlier, string words) =>
-        Assert.Equal(words, AfterWords.Sign(new VideoSign("rear_open", "rear gap fully open", bound, earlier, 0.27, 0.9, false), Video));
+        Assert.Equal(words, AfterWords.Sign(new VideoSign("rear_open", "rear gap fully open", bound, earlier, 0.27, 0.9, false, 1 / 240.0), Video));
 
     [Theory]
     [InlineData(0.0196, true, "front moves no later than 0.020 s after the rear, now 0.041 s after")]
@@ -23,7 +23,7 @@ public sealed class AfterTests
     [InlineData(-0.0104, true, "front moves at least 0.010 s before the rear, now 0.041 s after")]
     [InlineData(-0.0104, false, "front moves no more than 0.011 s before the rear, now 0.041 s after")]
     public void Sign_OfALag_SaysWhichEndAndWhichSide(double bound, bool earlier, string words) =>
-        Assert.Equal(words, AfterWords.Sign(new VideoSign("lag", "front", bound, earlier, 0.041, 0.9, true), Video));
+        Assert.Equal(words, AfterWords.Sign(new VideoSign("lag", "front", bound, earlier, 0.041, 0.9, true, 1 / 240.0), Video));
 
     [Fact]
     public void Signs_OfAChangeThatMovesTheRear_AreKeptByNineCarsInTen()
@@ -36,6 +36,36 @@ public sealed class AfterTests
         Assert.NotEmpty(signs);
         Assert.All(signs, sign => Assert.InRange(sign.Share, 0.8, 1));
         Assert.Equal(signs.OrderByDescending(sign => sign.Share).Select(sign => sign.Key), signs.Select(sign => sign.Key));
+    }
+
+    /// <summary>Another bound than now, by a frame at least: otherwise it would be kept without the change as well.</summary>
+    [Theory]
+    [InlineData("frames_per_second: 240, rear_moves: frame 14, front_moves: frame 20", 6 / 240.0)]
+    [InlineData("rear_moves: 0.06 s, front_moves: 0.10 s", 0.04)]
+    public void Signs_OfWhatWasSeen_AreCountedFromThere(string seen, double lag)
+    {
+        using var folder = new Folder();
+        PassFile pass = folder.Pass("pass.yaml", $"car: {Files.Shipped("season/car.yaml")}\nchanged: {{rear.linkage.upper.body.use: 1}}\nseen: {{{seen}}}\n");
+        LaunchSim.Scenarios.Scenario changed = pass.Scenario.With([("rear.linkage.upper.body.use", "2")]).Scenario!;
+        IReadOnlyList<VideoSign> signs = VideoSigns.Of(pass.Scenario, changed, pass.Run, pass.Seen, new(), default);
+
+        VideoSign sign = Assert.Single(signs, one => one.IsLag);
+        Assert.Equal(lag, sign.Now, 1e-9);
+        Assert.False(sign.IsEarlier);
+        Assert.All(signs, one => Assert.True(Math.Abs(one.Bound - one.Now) >= one.Within));
+    }
+
+    /// <summary>Nothing that a fiftieth of a second would tell: then what a phone's slow motion would, and it is said that one is needed.</summary>
+    [Fact]
+    public void Signs_WithoutAFrameRate_AreThoseOfSlowMotionWhereThereAreNoOthers()
+    {
+        using var folder = new Folder();
+        PassFile pass = folder.Pass("pass.yaml", $"car: {Files.Shipped("season/fitted.yaml")}\nseen: {{shake: none}}\n");
+        LaunchSim.Scenarios.Scenario changed = pass.Scenario.With([("rear.linkage.upper.body.use", "3")]).Scenario!;
+        IReadOnlyList<VideoSign> signs = VideoSigns.Of(pass.Scenario, changed, pass.Run, pass.Seen, new(), default);
+
+        Assert.NotEmpty(signs);
+        Assert.All(signs, one => Assert.Equal(1 / VideoSigns.PhoneFrames, one.Within));
     }
 
     [Fact]

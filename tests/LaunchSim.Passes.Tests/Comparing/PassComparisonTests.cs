@@ -66,7 +66,7 @@ public class PassComparisonTests
     {
         using var folder = new Folder();
         LogWriter one = Part(0, 4), other = Part(1, 4, release: 3.21, from: 1, to: 6);
-        PassLog[] logs =
+        ComparedLog[] logs =
         [
             new("one.csv", LogReader.Read(folder.Write("one.csv", one.Text(LogWriter.DoorLaunch)), folder.Write("one.yaml", one.Mapping), LogWriter.DoorLaunch).Log!),
             new("other.csv", LogReader.Read(folder.Write("other.csv", other.Text(LogWriter.DoorLaunch)), folder.Write("other.yaml", other.Mapping), LogWriter.DoorLaunch).Log!),
@@ -117,6 +117,6 @@ public class PassComparisonTests
         using var folder = new Folder();
         LogResult read = LogReader.Read(folder.Write("log.csv", writer.Text(LogWriter.DoorLaunch, seed)), folder.Write("mapping.yaml", writer.Mapping), LogWriter.DoorLaunch);
         Assert.Empty(read.Errors);
-        return PassComparison.Of(LogWriter.DoorLaunch, [new PassLog("log.csv", read.Log!)]);
+        return PassComparison.Of(LogWriter.DoorLaunch, [new ComparedLog("log.csv", read.Log!)]);
     }
 }

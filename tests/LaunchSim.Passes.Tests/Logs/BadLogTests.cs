@@ -157,6 +157,56 @@ public class BadLogTests
         Assert.EndsWith("mapping.yaml", error.File, StringComparison.Ordinal);
     }
 
+    /// <summary>Units that lie close. No road goes by so much faster than was predicted.</summary>
+    [Theory]
+    [InlineData(3.6, "mph", "km/h")]
+    [InlineData(3.6 / 1.609344, "km/h", "mph")]
+    public void Read_SpeedInAUnitThatLiesClose_AsksBack(double perSecond, string written, string meant)
+    {
+        LogWriter writer = OfSpeed(perSecond);
+        Diagnostic error = Assert.Single(Refused(writer.Text(LogWriter.DoorLaunch), writer.Mapping.Replace("UNIT", written, StringComparison.Ordinal)));
+
+        Assert.Contains($"in {meant} it would move as predicted; which is it", error.Message, StringComparison.Ordinal);
+        Assert.Contains($"write unit: {meant}", error.Mend, StringComparison.Ordinal);
+    }
+
+    /// <summary>A rise may be another than was predicted: that is told and not refused.</summary>
+    [Fact]
+    public void Read_TravelInAUnitThatLiesClose_SaysSo()
+    {
+        using var folder = new Folder();
+        var writer = new LogWriter
+        {
+            Columns = [("Rear", "rear_ride_height", value => 100 * value), ("DS", "driveshaft_speed", value => value * 4.1 * 60 / (2 * Math.PI))],
+            Mapping = "time: {column: Time, unit: s}\ncolumns:\n  - {column: Rear, quantity: rear_ride_height, unit: UNIT}\n  - {column: DS, quantity: driveshaft_speed, unit: rpm, ratio: 4.1}\n",
+        };
+        string log = folder.Write("log.csv", writer.Text(LogWriter.DoorLaunch));
+
+        Assert.Contains(Read("in"), remark => remark.Contains("If the logger wrote cm, write unit: cm", StringComparison.Ordinal));
+        Assert.DoesNotContain(Read("cm"), remark => remark.Contains("If the logger wrote", StringComparison.Ordinal));
+        IReadOnlyList<string> Read(string unit)
+        {
+            LogResult read = LogReader.Read(log, folder.Write($"{unit}.yaml", writer.Mapping.Replace("UNIT", unit, StringComparison.Ordinal)), LogWriter.DoorLaunch);
+            Assert.Empty(read.Errors);
+            return read.Log!.Remarks;
+        }
+    }
+
+    [Fact]
+    public void Read_SpeedInItsOwnUnit_IsTaken()
+    {
+        using var folder = new Folder();
+        LogWriter writer = OfSpeed(3.6);
+        LogResult read = LogReader.Read(folder.Write("log.csv", writer.Text(LogWriter.DoorLaunch)), folder.Write("mapping.yaml", writer.Mapping.Replace("UNIT", "km/h", StringComparison.Ordinal)), LogWriter.DoorLaunch);
+        Assert.Empty(read.Errors);
+    }
+
+    private static LogWriter OfSpeed(double perSecond) => new()
+    {
+        Columns = [("Speed", "speed", value => perSecond * value), ("DS", "driveshaft_speed", value => value * 4.1 * 60 / (2 * Math.PI))],
+        Mapping = "time: {column: Time, unit: s}\ncolumns:\n  - {column: Speed, quantity: speed, unit: UNIT}\n  - {column: DS, quantity: driveshaft_speed, unit: rpm, ratio: 4.1}\n",
+    };
+
     [Fact]
     public void Read_RatioForgotten_AsksForIt()
     {

@@ -1,5 +1,6 @@
 using LaunchSim.Dynamics;
 using LaunchSim.Scenarios;
+using LaunchSim.Studies.Chance;
 using LaunchSim.Studies.Doubting;
 using LaunchSim.Vehicle;
 
@@ -112,6 +113,19 @@ public class PlausibleCarsTests
 
         Assert.Equal(21, mean, 4 * 0.5 / Math.Sqrt(count));
         Assert.Equal(0.5, deviation, 4 * 0.5 / Math.Sqrt(2 * count));
+    }
+
+    [Fact]
+    public void Draw_NumbersThatHangTogether_AreDrawnSo()
+    {
+        const int count = 1000;
+        Scenario scenario = Cars.Read(Files.DoorCar, ("car.cg_height", "21 ±1 in"), ("car.pitch_inertia", "1950 ±300 kg·m²"));
+        var cars = new PlausibleCars([scenario], 3, false, new NormalCorrelations(["car.pitch_inertia", "car.cg_height", "rear.tire.grip"], new[,] { { 1, -0.9, 0 }, { -0.9, 1, 0 }, { 0, 0, 1 } }));
+        Chassis[] drawn = [.. Enumerable.Range(0, count).Select(car => Draw(cars, car).Cars![0].Car.Chassis)];
+
+        double correlation = MathNet.Numerics.Statistics.Correlation.Pearson(drawn.Select(one => one.CentreOfGravityHeight), drawn.Select(one => one.PitchInertia));
+
+        Assert.Equal(-0.9, correlation, 4 * (1 - 0.81) / Math.Sqrt(count));
     }
 
     [Fact]

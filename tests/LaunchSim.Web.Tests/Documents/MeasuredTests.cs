@@ -65,6 +65,6 @@ public sealed class MeasuredTests : IDisposable
         File.WriteAllText(mapping, "time: {column: t, unit: s}\ncolumns:\n  - {column: rear, quantity: rear_ride_height, unit: mm}\n  - {column: wheel, quantity: wheel_speed, unit: rad/s}\n");
         LogResult read = LogReader.Read(file, mapping, run);
         Assert.Empty(read.Errors);
-        return PassComparison.Of(run, [new PassLog(file, read.Log!)]);
+        return PassComparison.Of(run, [new ComparedLog(file, read.Log!)]);
     }
 }

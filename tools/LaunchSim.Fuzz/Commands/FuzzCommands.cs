@@ -145,10 +145,10 @@ internal static class FuzzCommands
         new("columns", 1, _ => 0,
             new FuzzOption("--out", 0.5, draft => OptionValues.NewFile(draft, ".yaml"), draft => OptionValues.OddFile(draft, ".yaml")))
         {
-            Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["log.csv", "none.csv", "no/folder/log.csv"])),
+            Argument = OptionValues.Log,
         },
-        new("pass", 1, _ => 1,
-            new("--mapping", 0.5, draft => OptionValues.NewFile(draft, ".yaml"), draft => OptionValues.OddFile(draft, ".yaml")),
+        new("pass", 2, _ => 1,
+            new("--mapping", 0.8, OptionValues.Mapping, draft => OptionValues.OddFile(draft, ".yaml")),
             Json,
             Csv,
             Picture(0.05),
@@ -158,8 +158,9 @@ internal static class FuzzCommands
             Units,
             OptionValues.Set)
         {
-            Argument = draft => OptionValues.InFolder(draft.Dice.Pick(["log.csv", "none.csv", "marks.yaml"])),
+            Argument = OptionValues.Log,
         },
+        new("pass", 1, _ => 1, Json, Csv, Units) { Argument = OptionValues.PassFile, NamesFiles = false },
         new("torque", 1, _ => 1,
             new FuzzOption("--mapping", 0.1, draft => OptionValues.NewFile(draft, ".yaml"), draft => OptionValues.OddFile(draft, ".yaml")),
             new("--sixty", 0.9, draft => $"{Spelling.Number(draft.Dice.Between(1.2, 2.2), draft.Dice)} s", OptionValues.OddQuantity),

@@ -1,3 +1,4 @@
+using System.Text;
 using LaunchSim.Fuzz.Cases;
 using LaunchSim.Fuzz.Mutations;
 using LaunchSim.Scenarios.Paths;
@@ -44,10 +45,42 @@ internal static class OptionValues
             "seen:",
             "",
         ]);
-        string logs = draft.Dice.Pick(["", "", "logs: [{file: log.csv}]", "logs: [{file: none.csv, mapping: pass.yaml}]"]);
-        draft.Add(CaseFile.OfText("log.csv", "Time,Rear RH\ns,mm\n" + string.Concat(Enumerable.Range(0, 100).Select(i => FormattableString.Invariant($"{i / 100.0:F2},{(i > 30 ? 50 : 0) + draft.Dice.Between(0, 1):F1}\n")))));
+        string logs = draft.Dice.Pick(["", "", "logs: [{file: log.csv, mapping: mapping.yaml}]", "logs: [{file: none.csv, mapping: pass.yaml}]"]);
+        _ = Log(draft);
+        _ = Mapping(draft);
         draft.Add(CaseFile.OfText("pass.yaml", $"name: A pass\ncar: {car}\n{draft.Dice.Pick(["", "changed: {rear.spring.rate: 175 lb/in}\n", "changed: {car: x}\n"])}{seen}\n{logs}\n"));
         return InFolder(draft.Dice.Pick(["pass.yaml", "pass.yaml", "pass.yaml", "none.yaml"]));
+    }
+
+    /// <summary>What a logger may have written of a launch: rather like one, with what loggers do to it; or a file that is none.</summary>
+    public static string Log(Draft draft)
+    {
+        Dice dice = draft.Dice;
+        bool hasCommas = dice.Chance(0.2);
+        char separator = hasCommas ? ';' : ',';
+        double release = dice.Between(0.3, 0.6), acceleration = dice.Between(3, 14), rise = dice.Between(-20, 60);
+        var text = new StringBuilder(dice.Pick(["", "", "Logger 3, session 2\n\n"]));
+        _ = text.AppendJoin(separator, ["Time", "Rear RH", "Wheel"]).Append('\n').Append(dice.Chance(0.5) ? $"s{separator}mm{separator}rad/s\n" : "");
+        int last = dice.Pick([0, 1, 150, 150, 150, 150]);
+        for (int row = 0; row < last; row++)
+        {
+            double time = 0.01 * (dice.Chance(0.01) ? row - 1 : row), since = Math.Max(0, time - release);
+            string wheel = dice.Chance(0.01) ? dice.Pick(["", "NaN", "-", "1e999"]) : FormattableString.Invariant($"{(acceleration * since / 0.33) + dice.Between(-0.2, 0.2):F3}");
+            string[] cells = [FormattableString.Invariant($"{time:F3}"), FormattableString.Invariant($"{(rise * Math.Min(1, 8 * since)) + dice.Between(-0.5, 0.5):F2}"), wheel];
+            _ = text.AppendJoin(separator, cells.Select(cell => hasCommas ? cell.Replace('.', ',') : cell)).Append('\n');
+        }
+
+        draft.Add(CaseFile.OfText("log.csv", text.ToString()));
+        return InFolder(dice.Pick(["log.csv", "log.csv", "log.csv", "log.csv", "log.csv", "log.csv", "log.csv", "log.csv", "none.csv", "marks.yaml"]));
+    }
+
+    /// <summary>A mapping file for such a log, or one that does not fit it.</summary>
+    public static string Mapping(Draft draft)
+    {
+        Dice dice = draft.Dice;
+        string more = dice.Pick(["", "", "", ", reversed: yes", ", scale: 2", ", unit: lb", ", quantity: pitch"]);
+        draft.Add(CaseFile.OfText("mapping.yaml", $"time: {dice.Pick(["{column: Time, unit: s}", "{column: Time, unit: s}", "{rate: 100 Hz}", "{column: Wheel, unit: ms}", "{}"])}\n{dice.Pick(["", "", "table: {decimal: comma}\n"])}columns:\n  - {{column: Rear RH, quantity: rear_ride_height, unit: mm{more}}}\n  - {{column: Wheel, quantity: wheel_speed, unit: rad/s}}\n"));
+        return InFolder(dice.Pick(["mapping.yaml", "mapping.yaml", "mapping.yaml", "mapping.yaml", "mapping.yaml", "mapping.yaml", "mapping.yaml", "mapping.yaml", "log.csv", "none.yaml"]));
     }
 
     /// <summary>The case's own scenario.</summary>
