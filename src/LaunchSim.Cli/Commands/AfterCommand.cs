@@ -25,13 +25,7 @@ internal static class AfterCommand
         var command = new Command("after", "One screen between two passes: what was expected, what came, the one change to make, and what must be seen if it worked") { pass, profile, json, units };
         command.SetAction(parsed =>
         {
-            PassResult read = new PassReader(StandingCheck.Reader(ReadPurpose.Run)).Read(parsed.GetRequiredValue(pass));
-            foreach (Diagnostic finding in read.Errors.Concat(read.Warnings))
-            {
-                session.Error.WriteLine(finding.ToString());
-            }
-
-            if (read.Pass is not { } file)
+            if (Findings.ReadPass(parsed.GetRequiredValue(pass), session) is not { } file)
             {
                 return ExitCode.BadInput;
             }

@@ -40,7 +40,7 @@ internal static class PassCommand
             bool isPass = PassReader.IsPass(scenario);
             RefuseCounts(scenario, named, mappings, isPass, overrides.Length > 0);
             PassFile? pass = null;
-            if (isPass && (pass = PassOf(scenario, session)) is null)
+            if (isPass && (pass = Findings.ReadPass(scenario, session)) is null)
             {
                 return ExitCode.BadInput;
             }
@@ -87,17 +87,6 @@ internal static class PassCommand
 
     private static HtmlPage Page(PassComparison comparison, Readout readout) =>
         LaunchPage.Of([new DocumentedLaunch(comparison.Run, comparison.Run.Scenario.Name, null, comparison)], readout, $"{ProgramVersion.Name} {ProgramVersion.Text}");
-
-    private static PassFile? PassOf(string file, Session session)
-    {
-        PassResult read = new PassReader(StandingCheck.Reader(ReadPurpose.Run)).Read(file);
-        foreach (Diagnostic finding in read.Errors.Concat(read.Warnings))
-        {
-            session.Error.WriteLine(finding.ToString());
-        }
-
-        return read.Pass;
-    }
 
     private static void RefuseCounts(string file, string[] logs, string[] mappings, bool isPass, bool isChanged)
     {

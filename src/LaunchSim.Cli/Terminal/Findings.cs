@@ -1,4 +1,5 @@
 using LaunchSim.Scenarios;
+using LaunchSim.Scenarios.Recorded;
 
 namespace LaunchSim.Cli.Terminal;
 
@@ -14,6 +15,21 @@ internal static class Findings
         {
             error.WriteLine(finding.ToString());
         }
+    }
+
+    /// <summary>Reads a pass file and tells everything that is wrong in it or in its car.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="session">Takes the findings.</param>
+    /// <returns>The pass; null when there is an error.</returns>
+    public static PassFile? ReadPass(string file, Session session)
+    {
+        PassResult read = new PassReader(StandingCheck.Reader(ReadPurpose.Run)).Read(file);
+        foreach (Diagnostic finding in read.Errors.Concat(read.Warnings))
+        {
+            session.Error.WriteLine(finding.ToString());
+        }
+
+        return read.Pass;
     }
 
     /// <summary>Reads files and tells everything that is wrong in any of them.</summary>

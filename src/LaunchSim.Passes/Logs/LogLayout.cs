@@ -120,6 +120,26 @@ internal sealed record LogLayout(char Separator, bool DecimalComma, char? Commen
         return double.TryParse(pointed, Style, CultureInfo.InvariantCulture, out value);
     }
 
+    /// <summary>The time of a cell such as 14:03:11.020.</summary>
+    /// <param name="cell">The cell.</param>
+    /// <param name="comma">Whether decimals stand after a comma.</param>
+    /// <param name="seconds">The time, s.</param>
+    public static bool TryClock(string cell, bool comma, out double seconds)
+    {
+        seconds = 0;
+        foreach (string part in cell.Split(':'))
+        {
+            if (!TryNumber(part, comma, out double number) || number < 0)
+            {
+                return false;
+            }
+
+            seconds = (60 * seconds) + number;
+        }
+
+        return cell.Contains(':', StringComparison.Ordinal);
+    }
+
     private static CsvConfiguration Configuration(char separator, char? comment, BadDataFound? bad) => new(CultureInfo.InvariantCulture)
     {
         Delimiter = separator.ToString(),

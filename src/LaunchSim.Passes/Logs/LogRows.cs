@@ -249,7 +249,7 @@ internal sealed class LogRows : IDisposable
         foreach (int index in _timeIndex < 0 ? _indices : [.. _indices, _timeIndex])
         {
             string cell = _parser[index];
-            if (cell.Length > 0 && (LogLayout.TryNumber(cell, _layout.DecimalComma, out _) || _missing.Contains(cell) || (_clock is TimeColumn { IsClock: true } && cell.Any(char.IsAsciiDigit))))
+            if (cell.Length > 0 && (LogLayout.TryNumber(cell, _layout.DecimalComma, out _) || _missing.Contains(cell) || (index == _timeIndex && _clock is TimeColumn { IsClock: true } && LogLayout.TryClock(cell, _layout.DecimalComma, out _))))
             {
                 return false;
             }
@@ -274,7 +274,7 @@ internal sealed class LogRows : IDisposable
             return false;
         }
 
-        if (!(_clock is TimeColumn { IsClock: true } ? TryClock(cell, out time) : LogLayout.TryNumber(cell, _layout.DecimalComma, out time)))
+        if (!(_clock is TimeColumn { IsClock: true } ? LogLayout.TryClock(cell, _layout.DecimalComma, out time) : LogLayout.TryNumber(cell, _layout.DecimalComma, out time)))
         {
             string wanted = _clock is TimeColumn { IsClock: true } ? "h:mm:ss with decimals" : "a number";
             Error(ColumnOf(_timeIndex), $"`{Cut(cell)}` in the column `{_layout.Names[_timeIndex]}`, which is no time", wanted, Hint(cell));
@@ -294,22 +294,6 @@ internal sealed class LogRows : IDisposable
         }
 
         return true;
-    }
-
-    private bool TryClock(string cell, out double seconds)
-    {
-        seconds = 0;
-        foreach (string part in cell.Split(':'))
-        {
-            if (!LogLayout.TryNumber(part, _layout.DecimalComma, out double number) || number < 0)
-            {
-                return false;
-            }
-
-            seconds = (60 * seconds) + number;
-        }
-
-        return cell.Contains(':', StringComparison.Ordinal);
     }
 
     private bool TryValue(int index, out double value)

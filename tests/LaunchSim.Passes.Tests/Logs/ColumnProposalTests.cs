@@ -61,6 +61,34 @@ public class ColumnProposalTests
         Assert.Equal((unit, certainty), (time.Unit, time.Certainty));
     }
 
+    /// <summary>In a language that is not known here units, rates and the look of a time still tell something.</summary>
+    [Fact]
+    public void Of_NamesInAnotherLanguage_SaysWhatUnitsTell()
+    {
+        LogProposal proposal = Propose("Zeit;Drehzahl;Geschw.;Hoehe\n[h:mm:ss];[1/min];[km/h];[mm]\n14:03:11,000;2612;0,2;96\n14:03:11,010;2700;30;97\n14:03:11,020;2900;40,5;99\n");
+
+        Assert.Equal([("time", "clock"), ("engine_speed", "rpm"), ("speed", "km/h"), (null, null)], proposal.Columns.Select(column => (column.Quantity, column.Unit)));
+        Assert.Equal("14:03:11,000 to 14:03:11,020", proposal.Columns[0].Range);
+        Assert.Contains("0.02 s, a row every 10 ms", proposal.Rows, StringComparison.Ordinal);
+        Assert.All(proposal.Columns.Skip(1), column => Assert.Equal(Certainty.Open, column.Certainty));
+        Assert.Contains("of which end?", proposal.Columns[3].Why, StringComparison.Ordinal);
+
+        // What is open is there to be looked at, not taken.
+        Assert.Contains("#    quantity: engine_speed\n#    unit: rpm\n", proposal.Text(), StringComparison.Ordinal);
+        Assert.Empty(new MappingReader(MeasuredQuantities.Recorded).ReadText(proposal.Text().Replace("columns: []", "columns: [{column: Hoehe, quantity: rear_ride_height, unit: mm}]", StringComparison.Ordinal), "mapping.yaml").Errors);
+    }
+
+    [Theory]
+    [InlineData("Zeit [s],a\n0.00,5\n0.01,3\n0.02,4\n", "its unit is one of time")]
+    [InlineData("Zeit,a\n0.00,5\n0.01,3\n0.02,4\n", "it never falls")]
+    public void Of_TimesInAnotherLanguage_AreLikely(string log, string why)
+    {
+        ProposedColumn time = Propose(log).Time!;
+
+        Assert.Equal(("time", Certainty.Likely), (time.Quantity, time.Certainty));
+        Assert.Contains(why, time.Why, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Text_OfAnyProposal_ReadsBackAsAMapping()
     {

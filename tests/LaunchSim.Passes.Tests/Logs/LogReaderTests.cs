@@ -33,6 +33,28 @@ public class LogReaderTests
         }
     }
 
+    /// <summary>Times of the day, with decimal commas, below a line of units of which one begins with a number.</summary>
+    [Fact]
+    public void Read_TimesOfTheClockBelowUnits_AreTheSameLog()
+    {
+        var writer = new LogWriter();
+        string[] lines = writer.Text(LogWriter.DoorLaunch).Replace(',', ';').Replace('.', ',').Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        for (int i = 1; i < lines.Length; i++)
+        {
+            string[] cells = lines[i].Split(';');
+            cells[0] = $"14:03:{cells[0]}";
+            lines[i] = string.Join(';', cells);
+        }
+
+        using var folder = new Folder();
+        string log = folder.Write("log.csv", string.Join('\n', [lines[0], "[h:mm:ss];[mm];[mm];[1/min]", .. lines.Skip(1)]));
+        LogResult read = LogReader.Read(log, folder.Write("mapping.yaml", writer.Mapping.Replace("unit: s}", "unit: clock}", StringComparison.Ordinal)), LogWriter.DoorLaunch);
+
+        Assert.Empty(read.Errors);
+        Assert.Equal((14 * 3600) + (3 * 60) + writer.Release, read.Log!.Alignment.Shift, 2e-3);
+        Assert.Contains("1 row of words below the names left aside.", read.Log.Remarks);
+    }
+
     [Fact]
     public void Read_HeightsAlone_AreAlignedByTheirShape()
     {

@@ -96,6 +96,22 @@ public static class ColumnProposal
             return named;
         }
 
+        // Named in words that are not known here.
+        int clock = Array.FindIndex(scans, scan => scan.IsClock && scan.Numbers == 0);
+        if (clock >= 0)
+        {
+            columns[clock] = Column(clock, "time", "clock", Certainty.Sure, "written as h:mm:ss");
+            return clock;
+        }
+
+        int seconds = Enumerable.Range(0, scans.Length).FirstOrDefault(i => names[i].Unit is "s" or "ms" or "us" && Rises(i), -1);
+        if (seconds >= 0)
+        {
+            (string? unit, Certainty _, string why) = TimeUnit(names[seconds], scans[seconds], rows);
+            columns[seconds] = Column(seconds, "time", unit, Certainty.Likely, $"it never falls, and its unit is one of time; {why}");
+            return seconds;
+        }
+
         if (frame >= 0 && Rises(frame))
         {
             columns[frame] = Column(frame, "frame", "frames", Certainty.Likely, "named so and rises; how many frames a second the video has is not in the log");
@@ -104,7 +120,7 @@ public static class ColumnProposal
 
         // Without a name: a column that rises in even steps from row to row.
         int first = Enumerable.Range(0, scans.Length).FirstOrDefault(Rises, -1);
-        if (first >= 0 && names[first].Words.Count == 0)
+        if (first >= 0 && (names[first].Words.Count == 0 || (first == 0 && names[first].Unit.Length == 0)))
         {
             (string? unit, Certainty _, string why) = TimeUnit(names[first], scans[first], rows);
             columns[first] = Column(first, "time", unit, Certainty.Likely, $"it never falls; {why}");
@@ -149,7 +165,8 @@ public static class ColumnProposal
         if (rule is null)
         {
             string? missing = name.Words.Count == 0 ? null : NameRule.WhatIsMissing(name);
-            return Answer(null, null, Certainty.Open, missing is not null ? $"its name does not say {missing}" : name.Words.Count == 0 ? "no name to go by" : "nothing that the prediction has, by its name");
+            (string? byUnit, string hint) = missing is null ? ByUnit(name, scan) : (null, "");
+            return Answer(byUnit, byUnit is null ? null : name.Unit, Certainty.Open, missing is not null ? $"its name does not say {missing}" : $"{(name.Words.Count == 0 ? "no name to go by" : "nothing that the prediction has, by its name")}{hint}");
         }
 
         MeasuredQuantity quantity = MeasuredQuantities.Find(rule.Quantity)!;
@@ -176,6 +193,21 @@ public static class ColumnProposal
 
         (string? unit, string why) = UnitGuess.Of(quantity, scan.Low, scan.High);
         return Answer(quantity.Key, unit, unit is null ? Certainty.Open : Certainty.Likely, $"named so; no unit in its name: {why}{gaps}");
+    }
+
+    // What the unit still says where the name says nothing.
+    private static (string? Quantity, string Hint) ByUnit(HeaderWords name, ColumnScan scan)
+    {
+        string? quantity = name.IsOf(QuantityKind.Speed) && scan.High > 3 ? "speed" : name.Unit == "rpm" && scan.Low > 300 ? "engine_speed" : null;
+        return (quantity, quantity switch
+        {
+            "speed" => $"; by {name.Unit} a speed: of the car over the ground?",
+            "engine_speed" => "; by rpm that never stand still an engine's speed?",
+            _ => name.Unit == "rpm" ? "; by rpm from rest a shaft's or a wheel's speed: which?"
+                : name.Unit == "deg/s" ? "; by deg/s a turning: the body's pitch, nose up?"
+                : name.IsOf(QuantityKind.Length) && scan.High > scan.Low ? $"; by {name.Unit} a height, gap or travel: of which end?"
+                : "",
+        });
     }
 
     // What the numbers say against the unit in the name.

@@ -9,6 +9,7 @@ namespace LaunchSim.Passes.Logs.Proposing;
 internal sealed class ColumnScan
 {
     private double _before = double.NaN;
+    private (string? First, string Last) _clocks = (null, "");
 
     /// <summary>How many numbers there are.</summary>
     public long Numbers { get; private set; }
@@ -25,10 +26,10 @@ internal sealed class ColumnScan
     /// <summary>The highest number.</summary>
     public double High { get; private set; } = double.NegativeInfinity;
 
-    /// <summary>The first number.</summary>
+    /// <summary>The first number; of times of the clock the first in s.</summary>
     public double First { get; private set; } = double.NaN;
 
-    /// <summary>The last number.</summary>
+    /// <summary>The last number, likewise.</summary>
     public double Last => _before;
 
     /// <summary>How often a number is below the one before.</summary>
@@ -52,8 +53,14 @@ internal sealed class ColumnScan
         }
         else if (!LogLayout.TryNumber(cell, comma, out double value))
         {
-            IsClock |= cell.Contains(':', StringComparison.Ordinal) && cell.All(c => char.IsAsciiDigit(c) || c is ':' or '.' or ',');
             Words++;
+            if (LogLayout.TryClock(cell, comma, out double time))
+            {
+                IsClock = true;
+                First = double.IsNaN(First) ? time : First;
+                _before = time;
+                _clocks = (_clocks.First ?? cell, cell);
+            }
         }
         else if (!double.IsFinite(value))
         {
@@ -124,5 +131,5 @@ internal sealed class ColumnScan
     }
 
     /// <summary>The numbers from lowest to highest, as a sentence has them.</summary>
-    public string Range() => Numbers == 0 ? "no numbers" : string.Create(CultureInfo.InvariantCulture, $"{Low:0.####} to {High:0.####}");
+    public string Range() => Numbers == 0 && _clocks.First is { } first ? $"{first} to {_clocks.Last}" : Numbers == 0 ? "no numbers" : string.Create(CultureInfo.InvariantCulture, $"{Low:0.####} to {High:0.####}");
 }

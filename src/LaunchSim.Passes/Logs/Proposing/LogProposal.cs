@@ -64,7 +64,7 @@ public sealed record LogProposal
             { } time => text.Append(CultureInfo.InvariantCulture, $"  column: {MappingScalar.Of(NameOf(time))}\n  unit: {time.Unit ?? "?"}  # {time.Certainty.ToString().ToLowerInvariant()}: {OneLine(time.Why)}\n"),
             _ => text.Append("  rate: 0 Hz  # ? no column of times was found: write how many rows come each second\n"),
         };
-        ProposedColumn[] taken = [.. Columns.Where(column => column.Quantity is not null and not "time" and not "frame" && (sureOnly ? column.Certainty == Certainty.Sure : column.Unit is not null))];
+        ProposedColumn[] taken = [.. Columns.Where(column => column.Quantity is not null and not "time" and not "frame" && (sureOnly ? column.Certainty == Certainty.Sure : column.Unit is not null && column.Certainty != Certainty.Open))];
         ProposedColumn[] open = [.. Columns.Where(column => column.Quantity is not ("time" or "frame") && !taken.Contains(column))];
         _ = text.Append(taken.Length > 0 ? "columns:\n" : "columns: []  # none is plain: see below\n");
         foreach (ProposedColumn column in taken)
@@ -84,7 +84,7 @@ public sealed record LogProposal
                 _ = text.Append(CultureInfo.InvariantCulture, $"#  - column: {MappingScalar.Of(OneLine(NameOf(column)))}  # {OneLine(column.Range)}; {OneLine(column.Why)}\n");
                 if (column.Quantity is not null)
                 {
-                    _ = text.Append(CultureInfo.InvariantCulture, $"#    quantity: {column.Quantity}\n#    unit: ?\n");
+                    _ = text.Append(CultureInfo.InvariantCulture, $"#    quantity: {column.Quantity}\n#    unit: {column.Unit ?? "?"}\n");
                 }
             }
         }
