@@ -37,7 +37,7 @@ public static class AfterStudy
         ArgumentNullException.ThrowIfNull(aims);
         IReadOnlyList<SeenComparison> seen = SeenPrediction.Of(predicted.Solution, pass.Run, pass.Seen);
         FitResult? fit = predicted.Failure is null ? Fitted(pass, logs, cancellation) : null;
-        var drawn = new DoubtSettings { Cars = Cars, Tolerance = Tolerance, Correlations = fit?.Together };
+        var drawn = new DoubtSettings { Cars = Cars, Tolerance = Tolerance, Correlations = fit?.Together() };
         Scenario learned = fit is null ? pass.Scenario : Learned(pass.Scenario, fit);
         IReadOnlyList<Variation> settings = VariationReader.OfChoices(learned);
         bool isOffered = settings.Count == 0;

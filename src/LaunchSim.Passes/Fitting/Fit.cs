@@ -123,13 +123,18 @@ public static class Fit
     {
         LeastSquaresResult Down(double[] from, LeastSquaresResult near) => Solve(model, model.Residuals, from, [], Steps(near), settings, cancellation);
         List<Valley> valleys = [Valleys.Of(point => model.Sum(point), best, Down, settings.Threads, cancellation)];
+        if (!valleys[0].IsBounded)
+        {
+            return valleys;
+        }
+
         foreach (double[] other in others.Where(other => !valleys.Exists(valley => Valleys.AreOne(valley, other))).ToArray())
         {
             LeastSquaresResult bottom = Down(other, valleys[0].Bottom);
             if (bottom.SumOfSquares < valleys[0].Bottom.SumOfSquares + Elsewhere && !valleys.Exists(valley => Valleys.AreOne(valley, bottom.Parameters)))
             {
                 Valley valley = Valleys.Of(point => model.Sum(point), bottom, Down, settings.Threads, cancellation);
-                if (!valleys.Exists(known => Valleys.AreOne(known, valley.Bottom.Parameters)))
+                if (valley.IsBounded && !valleys.Exists(known => Valleys.AreOne(known, valley.Bottom.Parameters)))
                 {
                     valleys.Add(valley);
                 }

@@ -42,8 +42,20 @@ public sealed record FitResult
     /// <summary>Correlations between the numbers after the fit, in the same order.</summary>
     public required double[,] Correlations { get; init; }
 
-    /// <summary>The same by path, for drawing cars that may stand behind what the passes say.</summary>
-    public NormalCorrelations Together => new([.. Values.Select(value => value.Parameter.Path)], Correlations);
+    /// <summary>The same by path, for drawing cars that may stand behind what the passes say; what nothing is known of hangs together with nothing.</summary>
+    public NormalCorrelations Together()
+    {
+        double[,] known = new double[Values.Count, Values.Count];
+        for (int i = 0; i < Values.Count; i++)
+        {
+            for (int j = 0; j < Values.Count; j++)
+            {
+                known[i, j] = i == j ? 1 : double.IsFinite(Correlations[i, j]) ? Math.Clamp((Correlations[i, j] + Correlations[j, i]) / 2, -1, 1) : 0;
+            }
+        }
+
+        return new NormalCorrelations([.. Values.Select(value => value.Parameter.Path)], known);
+    }
 
     /// <summary>The clocks.</summary>
     public required IReadOnlyList<ClockFit> Clocks { get; init; }

@@ -19,6 +19,9 @@ internal static class Valleys
     // No further than this: what is flat for so long has no end.
     private const double Farthest = 2048;
 
+    // Less than this is the rounding of an eigenvalue, in squared standard deviations of what was known before.
+    private const double Narrowest = 1e-18;
+
     // A rim that lies this much lower than the bottom is a way further down.
     private const double Lower = 0.05;
     private const int MostWaysDown = 4;
@@ -37,8 +40,14 @@ internal static class Valleys
         for (int way = 0; ; way++)
         {
             var matrix = Matrix<double>.Build.DenseOfArray(bottom.Covariance);
+            if (!matrix.ForAll(double.IsFinite))
+            {
+                // Beside a car that is impossible on both sides there is no rim.
+                return new Valley(bottom, matrix, double.NaN);
+            }
+
             var axes = matrix.Evd(Symmetricity.Symmetric);
-            double[] lengths = [.. axes.EigenValues.Select(value => Math.Sqrt(Math.Max(0, value.Real)))];
+            double[] lengths = [.. axes.EigenValues.Select(value => Math.Sqrt(Math.Max(Narrowest, value.Real)))];
             Side[] sides = Sides(sumAt, bottom, axes.EigenVectors, lengths, threads, cancellation);
             Side lowest = sides.MinBy(side => side.Sum)!;
             if (way < MostWaysDown && lowest.Sum < bottom.SumOfSquares - Lower)
@@ -74,9 +83,15 @@ internal static class Valleys
         return sum.ToArray();
     }
 
-    /// <summary>How likely each of several valleys is, together 1.</summary>
+    /// <summary>How likely each of the valleys is, together 1.</summary>
+    /// <param name="valleys">The valleys; several only if all are bounded.</param>
     public static double[] Shares(IReadOnlyList<Valley> valleys)
     {
+        if (valleys.Count == 1)
+        {
+            return [1];
+        }
+
         Valley deepest = valleys[0];
         double[] weights = [.. valleys.Select(valley => Math.Exp(((deepest.Bottom.SumOfSquares - valley.Bottom.SumOfSquares) / 2) + valley.LogVolume - deepest.LogVolume))];
         return [.. weights.Select(weight => weight / weights.Sum())];
@@ -133,5 +148,9 @@ internal static class Valleys
 /// <summary>One valley of a fit.</summary>
 /// <param name="Bottom">Its lowest point.</param>
 /// <param name="Covariance">As wide as it is at its rim.</param>
-/// <param name="LogVolume">Logarithm of the product of its widths.</param>
-internal sealed record Valley(LeastSquaresResult Bottom, Matrix<double> Covariance, double LogVolume);
+/// <param name="LogVolume">Logarithm of the product of its widths; not a number where it has no end on some side.</param>
+internal sealed record Valley(LeastSquaresResult Bottom, Matrix<double> Covariance, double LogVolume)
+{
+    /// <summary>Whether it has an end on every side, so that it can be weighed against others.</summary>
+    public bool IsBounded => double.IsFinite(LogVolume);
+}

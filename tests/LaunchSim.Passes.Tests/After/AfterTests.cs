@@ -88,6 +88,17 @@ public sealed class AfterTests
         Assert.Contains(result.Change.Changes[0].Edit.Path, AfterWords.PutBack(result.Change, result.Learned), StringComparison.Ordinal);
         Assert.Contains("7 seen facts", AfterWords.Conclusion(result, new Readout(UnitSystem.Shop)), StringComparison.Ordinal);
 
+        // Cars are drawn as the fit's numbers hang together; what nothing is known of hangs together with nothing.
+        int count = result.Fit.Values.Count;
+        Assert.Equal(result.Fit.Values.Select(value => value.Parameter.Path), result.Fit.Together().Names);
+        double[,] unknown = (double[,])result.Fit.Correlations.Clone();
+        for (int i = 0; i < count; i++)
+        {
+            (unknown[0, i], unknown[i, 0]) = (double.NaN, double.NaN);
+        }
+
+        Assert.Equal(count, (result.Fit with { Correlations = unknown }).Together().Names.Count);
+
         // What was learned is nearer to what was seen than what was predicted.
         double before = result.Seen.Sum(fact => Math.Abs(fact.Residual)), after = result.Fit.Seen[0].After.Sum(fact => Math.Abs(fact.Residual));
         Assert.True(after < before, $"{after} and {before}");

@@ -52,6 +52,22 @@ public sealed class ValleysTests
         Assert.Equal(0.3, valley.Bottom.Parameters[0], 1e-3);
     }
 
+    /// <summary>A number beside which there is no car on either side tells nothing, and the search does not stumble over it.</summary>
+    [Fact]
+    public void Valley_ImpossibleOnBothSides_KeepsWhatTheSolverSaid()
+    {
+        static bool Residuals(ReadOnlySpan<double> x, Span<double> residuals)
+        {
+            (residuals[0], residuals[1]) = (x[0], x[1] - 0.5);
+            return x[1] == 0;
+        }
+
+        Valley valley = Of(Residuals, 2, [0.0, 0.0]);
+        Assert.False(valley.IsBounded);
+        Assert.True(double.IsPositiveInfinity(valley.Covariance[1, 1]));
+        Assert.Equal(1, Valleys.Covariance([valley])[0, 0], 1e-6);
+    }
+
     [Fact]
     public void Covariance_OfTwoValleysAsDeepAndWide_SpansBoth()
     {
