@@ -240,7 +240,7 @@ public sealed class MappingReader(IReadOnlyList<RecordedQuantity> quantities)
     private static string Mend(string text, QuantityKind kind) =>
         text is "V" or "mV" or "volt" or "volts" ? $"volts are not {kind.Name}: give scale: what one volt is, and unit: its unit"
         : UnitReader.TryRead(text.ToLowerInvariant(), kind.Dimension, out Unit small, out _) && small.Dimension == kind.Dimension ? $"did you mean `{text.ToLowerInvariant()}`?"
-        : UnitSuggestion.For(text, text, kind) is { } near ? $"did you mean `{near}`?"
+        : UnitSuggestion.For(text, text, kind) is { } near && near != text ? $"did you mean `{near}`?"
         : "write the unit in which the column's numbers are; a scale: beside it turns other numbers into it";
 
     private static Quantity? Written(Bound? bound, QuantityKind kind, Findings findings)

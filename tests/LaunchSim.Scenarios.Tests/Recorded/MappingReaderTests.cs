@@ -70,6 +70,7 @@ public class MappingReaderTests
     [InlineData("unit: mm, scale", "unit: MM, scale", 5, "did you mean `mm`?")]
     [InlineData("unit: mm, scale", "unit: V, scale", 5, "volts are not a length")]
     [InlineData("unit: mm, scale", "unit: psi, scale", 5, "the unit of a pressure")]
+    [InlineData("unit: mm, scale", "unit: psi, scale", 5, "write the unit in which the column's numbers are")]
     [InlineData("unit: mm, scale", "scale", 5, "unit")]
     [InlineData("zero: 118 mm", "zero: 118", 5, "without a unit")]
     [InlineData("noise: 0.5 mm", "noise: 0 mm", 5, "above 0")]
